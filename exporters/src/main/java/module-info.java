@@ -1,0 +1,18 @@
+/**
+ * From findings to files, and the command a user starts.
+ *
+ * <p>{@code drawing} is the paper model; each format has a package above it; {@code command} stands above them all.
+ *
+ * <p>Packages are exported from their first public type on, one line each: an empty one doesn't compile.
+ */
+module org.spile.exporters {
+    requires transitive org.spile.analysis;
+    requires com.fasterxml.jackson.core;
+    requires com.fasterxml.jackson.databind;
+    requires info.picocli;
+
+    exports org.spile.exporters.command;
+
+    opens org.spile.exporters.command to
+            info.picocli;
+}
