@@ -7,6 +7,8 @@
  * <p>Packages are exported from their first public type on, one line each: an empty one doesn't compile.
  */
 module org.spile.geometry {
+    exports org.spile.geometry.kernel.measure;
+
     requires transitive org.apache.commons.geometry.core;
     requires transitive org.apache.commons.geometry.euclidean;
     requires org.locationtech.jts;

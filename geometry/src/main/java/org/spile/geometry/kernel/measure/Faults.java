@@ -34,7 +34,9 @@ record Faults(Kind kind, String words) {
     }
 
     <T> Parse<T> wrongUnit(Unit found) {
-        String says = found.kind() == kind ? " has no number." : ": " + found.symbol() + " makes it " + found.kind().phrase() + ".";
+        String says = found.kind() == kind
+                ? " has no number."
+                : ": " + found.symbol() + " makes it " + found.kind().phrase() + ".";
         return of(Reason.WRONG_UNIT, says);
     }
 

@@ -20,8 +20,7 @@ record Fraction(BigDecimal top, BigDecimal bottom) {
     }
 
     Fraction plus(Fraction other) {
-        return new Fraction(
-                top.multiply(other.bottom).add(other.top.multiply(bottom)), bottom.multiply(other.bottom));
+        return new Fraction(top.multiply(other.bottom).add(other.top.multiply(bottom)), bottom.multiply(other.bottom));
     }
 
     Fraction times(Fraction other) {

@@ -37,7 +37,7 @@ public enum Kind {
     private final double leastBase;
     private final double mostBase;
     private final String sample;
-    private final List<String> usualSymbols;
+    private final String usualSymbols;
 
     Kind(String phrase, String baseSymbol, double leastBase, double mostBase, String sample, String... usualSymbols) {
         this.phrase = phrase;
@@ -45,7 +45,7 @@ public enum Kind {
         this.leastBase = leastBase;
         this.mostBase = mostBase;
         this.sample = sample;
-        this.usualSymbols = List.of(usualSymbols);
+        this.usualSymbols = String.join("|", usualSymbols);
     }
 
     /** The kind in a sentence, with its article: {@code a flow}. */
@@ -90,17 +90,18 @@ public enum Kind {
             case LENGTH -> start + digits + ", " + digits + " mm, " + digits + " in or 6 ft 2 in.";
             case NUMBER, COUNT -> start + "written plainly: " + digits + ".";
             case SLOPE -> start + digits + " %, " + digits + " mm/m or 1:50.";
-            case ANGLE, FLOW, PRESSURE, MASS, TEMPERATURE, POWER, SPEED, RATIO, CONDUCTIVITY, TRANSMITTANCE -> start
-                    + listed(digits) + ".";
+            case ANGLE, FLOW, PRESSURE, MASS, TEMPERATURE, POWER, SPEED, RATIO, CONDUCTIVITY, TRANSMITTANCE ->
+                start + listed(digits) + ".";
             case DENSITY, MASS_RATE, AREA, VOLUME, FORCE, SOUND, DURATION -> start + listed(digits) + ".";
         };
     }
 
     private String listed(String digits) {
+        List<String> symbols = List.of(usualSymbols.split("\\|"));
         var text = new StringBuilder();
-        for (int i = 0; i < usualSymbols.size(); i++) {
-            String between = i == 0 ? "" : i == usualSymbols.size() - 1 ? " or " : ", ";
-            text.append(between).append(digits).append(' ').append(usualSymbols.get(i));
+        for (int i = 0; i < symbols.size(); i++) {
+            String between = i == 0 ? "" : i == symbols.size() - 1 ? " or " : ", ";
+            text.append(between).append(digits).append(' ').append(symbols.get(i));
         }
         return text.toString();
     }

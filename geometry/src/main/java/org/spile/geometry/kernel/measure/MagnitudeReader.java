@@ -78,45 +78,40 @@ final class MagnitudeReader {
         }
         Optional<Fraction> number = number(digits.get());
         if (number.isEmpty()) {
-            return faults.of(Reason.NO_NUMBER, ": \"" + Faults.shown(digits.get()) + "\" is not a fraction or too long a number.");
+            return faults.of(
+                    Reason.NO_NUMBER,
+                    ": \"" + Faults.shown(digits.get()) + "\" is not a fraction or too long a number.");
         }
         skipSpaces();
         return unit(digits.get(), number.get(), before);
     }
 
     private Parse<Term> notANumber(String rest) {
-        for (Unit unit : Unit.values()) {
-            if (unit.spellings().contains(rest) && !rest.isEmpty()) {
-                return faults.of(Reason.NO_NUMBER, " has no number.");
-            }
-        }
-        return faults.of(Reason.NO_NUMBER, " is not " + kind.phrase() + ".");
+        boolean unitAlone = Spelling.of(rest).isPresent();
+        return faults.of(Reason.NO_NUMBER, unitAlone ? " has no number." : " is not " + kind.phrase() + ".");
     }
 
     private Parse<Term> unit(String digits, Fraction number, List<Term> before) {
         if (at == text.length() || Character.isDigit(text.charAt(at)) || text.charAt(at) == '.') {
             return bare(digits, number, before);
         }
-        int own = longest(kind);
-        int any = 0;
-        for (Kind other : Kind.values()) {
-            any = Math.max(any, longest(other));
-        }
-        boolean feet = own > 0 && Unit.spelt(text.substring(at, at + own), kind).orElseThrow() == Unit.FOOT;
+        int own = longest(true);
+        int any = longest(false);
+        boolean feet =
+                own > 0 && Spelling.of(text.substring(at, at + own), kind).orElseThrow() == Unit.FOOT;
         if (own == 0 || (any > own && !feet)) {
             String found = text.substring(at, any == 0 ? at : at + any);
-            Optional<Unit> foreign = foreign(found);
+            Optional<Unit> foreign = Spelling.of(found);
             return any == 0 || foreign.isEmpty() ? faults.unknownUnit(word()) : faults.wrongUnit(foreign.get());
         }
-        Unit unit = Unit.spelt(text.substring(at, at + own), kind).orElseThrow();
+        Unit unit = Spelling.of(text.substring(at, at + own), kind).orElseThrow();
         at += own;
         return new Understood<>(new Term(digits, number, unit, false));
     }
 
     private Parse<Term> bare(String digits, Fraction number, List<Term> before) {
         if (at < text.length()) {
-            return faults.of(
-                    Reason.SURPLUS, ": two numbers without a unit between them.", kind.form(digits));
+            return faults.of(Reason.SURPLUS, ": two numbers without a unit between them.", kind.form(digits));
         }
         if (before.isEmpty()) {
             return bareUnit.isPresent()
@@ -137,47 +132,31 @@ final class MagnitudeReader {
                 "Metres and centimetres are 1m93 or 1.93 m, feet and inches 6 ft 2 in.");
     }
 
-    private int longest(Kind asked) {
+    private int longest(boolean ownKindOnly) {
         int longest = 0;
-        for (Unit unit : asked.units()) {
-            for (String spelling : unit.spellings()) {
-                int end = at + spelling.length();
-                if (spelling.length() > longest
-                        && text.regionMatches(true, at, spelling, 0, spelling.length())
-                        && ends(unit, spelling, end)) {
-                    longest = spelling.length();
-                }
+        for (Spelling spelling : Spelling.table()) {
+            int length = spelling.text().length();
+            if (length > longest
+                    && (!ownKindOnly || spelling.unit().kind() == kind)
+                    && text.regionMatches(true, at, spelling.text(), 0, length)
+                    && ends(spelling, at + length)) {
+                longest = length;
             }
         }
         return longest;
     }
 
     /** Whether a unit may end here: before a space or the end, or before digits where 6ft5 and 1m93 are usual. */
-    private boolean ends(Unit unit, String spelling, int end) {
+    private boolean ends(Spelling spelling, int end) {
         if (end >= text.length() || text.charAt(end) == ' ') {
             return true;
         }
         boolean glued = Character.isDigit(text.charAt(end));
-        if (unit == Unit.FOOT) {
-            return glued || (text.charAt(end) == '-' && end + 1 < text.length() && Character.isDigit(text.charAt(end + 1)));
+        if (spelling.unit() == Unit.FOOT) {
+            return glued
+                    || (text.charAt(end) == '-' && end + 1 < text.length() && Character.isDigit(text.charAt(end + 1)));
         }
-        return glued && unit == Unit.METRE && spelling.equals("m");
-    }
-
-    private static Optional<Unit> foreign(String spelling) {
-        for (Unit unit : Unit.values()) {
-            if (!spelling.isEmpty() && unit.spellings().contains(spelling)) {
-                return Optional.of(unit);
-            }
-        }
-        for (Unit unit : Unit.values()) {
-            for (String own : unit.spellings()) {
-                if (!spelling.isEmpty() && own.equalsIgnoreCase(spelling)) {
-                    return Optional.of(unit);
-                }
-            }
-        }
-        return Optional.empty();
+        return glued && spelling.unit() == Unit.METRE;
     }
 
     private Parse<Magnitude> single(Term term, boolean minus, boolean signed) {
@@ -200,7 +179,8 @@ final class MagnitudeReader {
             if (i > 0 && !finer(terms.get(i - 1), term)) {
                 return faults.of(
                         Reason.FEET_AND_INCHES,
-                        ": \"" + term.digits() + " " + term.unit().symbol() + "\" does not go with what stands before it.",
+                        ": \"" + term.digits() + " " + term.unit().symbol()
+                                + "\" does not go with what stands before it.",
                         "Feet and inches are 6 ft 2 in (inches less than 12), metres and centimetres 1m93 or 1.93 m.");
             }
             sum = sum.plus(term.unit().differenceToBase(term.number()));

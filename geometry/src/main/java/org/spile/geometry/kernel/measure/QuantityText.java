@@ -1,10 +1,8 @@
 package org.spile.geometry.kernel.measure;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import org.spile.geometry.kernel.measure.Parse.Refused;
 import org.spile.geometry.kernel.measure.Parse.Understood;
 import org.spile.geometry.kernel.measure.Refusal.Reason;
 
@@ -65,8 +63,8 @@ public final class QuantityText {
         return tail(words, what, false).then(tail -> {
             int split = tail.body().indexOf(" at ");
             if (split < 0 || tail.body().indexOf(" at ", split + 1) >= 0) {
-                return new Faults(what.kind(), words).of(
-                        Reason.PAIR, " is not one quantity at another.", pairForm(what, at));
+                return new Faults(what.kind(), words)
+                        .of(Reason.PAIR, " is not one quantity at another.", pairForm(what, at));
             }
             String first = tail.body().substring(0, split);
             String second = tail.body().substring(split + 4);
@@ -139,7 +137,7 @@ public final class QuantityText {
     private static String unitBehind(String text, Kind kind) {
         String value = ToleranceText.of(text).value().strip();
         String unit = value.replaceFirst("^[+-]?[0-9./ ]+", "");
-        return Unit.spelt(unit, kind).map(Unit::symbol).orElse("");
+        return Spelling.of(unit, kind).map(Unit::symbol).orElse("");
     }
 
     private Parse<Reading> reading(Tail tail, String text, Ask ask) {

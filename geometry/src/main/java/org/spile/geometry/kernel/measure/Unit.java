@@ -2,9 +2,8 @@ package org.spile.geometry.kernel.measure;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A unit that people write, and its exact relation to the base unit of its {@link Kind}.
@@ -86,7 +85,7 @@ public enum Unit {
     private final BigDecimal numerator;
     private final BigDecimal denominator;
     private final BigDecimal offset;
-    private final List<String> spellings;
+    private final String spellings;
 
     Unit(Kind kind, String numerator, String denominator, String... spellings) {
         this(kind, numerator, denominator, BigDecimal.ZERO, spellings);
@@ -97,7 +96,7 @@ public enum Unit {
         this.numerator = new BigDecimal(numerator);
         this.denominator = new BigDecimal(denominator);
         this.offset = offset;
-        this.spellings = List.of(spellings);
+        this.spellings = String.join("|", spellings);
     }
 
     /** The kind of quantity this unit measures. */
@@ -107,12 +106,12 @@ public enum Unit {
 
     /** The unit as we write it: {@code L/s}; empty for plain numbers. */
     public String symbol() {
-        return spellings.get(0);
+        return spellings().get(0);
     }
 
     /** Every spelling that is read, {@link #symbol()} first. */
     public List<String> spellings() {
-        return spellings;
+        return List.of(spellings.split("\\|"));
     }
 
     /** The value in the base unit of {@link #kind()} of a number written in this unit. */
@@ -148,24 +147,6 @@ public enum Unit {
     }
 
     static List<Unit> of(Kind kind) {
-        var found = new ArrayList<Unit>();
-        for (Unit unit : values()) {
-            if (unit.kind == kind) {
-                found.add(unit);
-            }
-        }
-        return List.copyOf(found);
-    }
-
-    /** The unit of a kind that is spelt so; another case is accepted, for no two units differ by case alone. */
-    static Optional<Unit> spelt(String spelling, Kind kind) {
-        for (Unit unit : values()) {
-            for (String own : unit.spellings) {
-                if (unit.kind == kind && own.equalsIgnoreCase(spelling)) {
-                    return Optional.of(unit);
-                }
-            }
-        }
-        return Optional.empty();
+        return Arrays.stream(values()).filter(unit -> unit.kind == kind).toList();
     }
 }

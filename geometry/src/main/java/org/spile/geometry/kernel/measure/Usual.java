@@ -11,7 +11,7 @@ public record Usual(double leastMm, double mostMm) {
     /**
      * Checks the order.
      *
-     * @throws IllegalArgumentException unless 0 < least < most
+     * @throws IllegalArgumentException unless the least is above 0 and below the most
      */
     public Usual {
         if (!(leastMm > 0 && leastMm < mostMm)) {

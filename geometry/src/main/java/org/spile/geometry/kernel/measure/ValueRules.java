@@ -11,9 +11,7 @@ final class ValueRules {
         Kind kind = ask.kind();
         double value = magnitude.base().toDouble();
         if (ask.sign() != Sign.ANY && kind != Kind.TEMPERATURE && value < 0) {
-            String noun = kind == Kind.LENGTH
-                    ? ask.sign() == Sign.POSITIVE ? "a size" : "a distance"
-                    : kind.phrase();
+            String noun = kind == Kind.LENGTH ? ask.sign() == Sign.POSITIVE ? "a size" : "a distance" : kind.phrase();
             String without = faults.words().strip().replaceFirst("^[-\u2212\u2013] ?", "");
             return faults.of(Reason.SIGN, ": " + noun + " has no sign.", "Write " + without + ".");
         }
@@ -31,8 +29,7 @@ final class ValueRules {
                             + "; is the unit right?");
         }
         if (ask.sign() == Sign.POSITIVE && value - tolerance.minus() <= 0) {
-            return faults.of(
-                    Reason.TOLERANCE, ": less its tolerance, nothing is left.", "Write a smaller tolerance.");
+            return faults.of(Reason.TOLERANCE, ": less its tolerance, nothing is left.", "Write a smaller tolerance.");
         }
         if (kind == Kind.COUNT && value != Math.rint(value)) {
             return faults.of(Reason.NO_NUMBER, " is not a whole number.");

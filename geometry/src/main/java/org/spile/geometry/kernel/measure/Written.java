@@ -74,9 +74,10 @@ public final class Written {
      * <p>Lengths are written without a unit, as in a file in millimetres; kinds that must carry a unit carry it.
      */
     public static String reading(Reading reading) {
-        String symbol = reading.kind() == Kind.LENGTH || reading.kind().baseSymbol().isEmpty()
-                ? ""
-                : " " + reading.kind().baseSymbol();
+        String symbol =
+                reading.kind() == Kind.LENGTH || reading.kind().baseSymbol().isEmpty()
+                        ? ""
+                        : " " + reading.kind().baseSymbol();
         var text = new StringBuilder(cut(reading.value())).append(symbol);
         if (reading.plus() != 0 || reading.minus() != 0) {
             if (reading.plus() == reading.minus()) {
