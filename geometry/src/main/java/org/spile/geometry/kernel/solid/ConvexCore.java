@@ -1,0 +1,271 @@
+package org.spile.geometry.kernel.solid;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * What the clearance algorithms read of a convex solid: the hull of some corners ⊕ a flat disc ⊕ a ball.
+ *
+ * <p>The disc stands square to an axis and makes round cylinders with exact flat ends; the ball is the rounding
+ * radius. Beside the corners stand the directions that decide a depth: the normals of the corners' hull and the
+ * directions of its edges, each once (opposite ones count as one). Lengths in mm. Immutable.
+ */
+public final class ConvexCore {
+    private static final double PARALLEL = 1e-13;
+
+    private final double[] x;
+    private final double[] y;
+    private final double[] z;
+    private final double axisX;
+    private final double axisY;
+    private final double axisZ;
+    private final double discMm;
+    private final double roundMm;
+    private final double[] normals;
+    private final double[] edges;
+
+    private ConvexCore(
+            List<Vector3D> corners,
+            List<Vector3D> normals,
+            List<Vector3D> edges,
+            Vector3D axis,
+            double discMm,
+            double roundMm) {
+        int n = corners.size();
+        this.x = new double[n];
+        this.y = new double[n];
+        this.z = new double[n];
+        for (int i = 0; i < n; i++) {
+            x[i] = corners.get(i).getX();
+            y[i] = corners.get(i).getY();
+            z[i] = corners.get(i).getZ();
+        }
+        this.axisX = axis.getX();
+        this.axisY = axis.getY();
+        this.axisZ = axis.getZ();
+        this.discMm = discMm;
+        this.roundMm = roundMm;
+        this.normals = distinct(normals);
+        this.edges = distinct(edges);
+    }
+
+    /** A hull without disc. */
+    static ConvexCore sharp(List<Vector3D> corners, List<Vector3D> normals, List<Vector3D> edges, double roundMm) {
+        return new ConvexCore(corners, normals, edges, Vector3D.Unit.PLUS_Z, 0, roundMm);
+    }
+
+    /** A hull ⊕ disc square to a unit axis. */
+    static ConvexCore withDisc(
+            List<Vector3D> corners,
+            List<Vector3D> normals,
+            List<Vector3D> edges,
+            Vector3D axis,
+            double discMm,
+            double roundMm) {
+        return new ConvexCore(corners, normals, edges, axis, discMm, roundMm);
+    }
+
+    private static double[] distinct(List<Vector3D> directions) {
+        List<Vector3D> kept = new ArrayList<>();
+        for (Vector3D direction : directions) {
+            Vector3D unit = direction.normalize();
+            if (kept.stream().noneMatch(k -> k.cross(unit).norm() < PARALLEL)) {
+                kept.add(unit);
+            }
+        }
+        double[] flat = new double[3 * kept.size()];
+        for (int i = 0; i < kept.size(); i++) {
+            flat[3 * i] = kept.get(i).getX();
+            flat[3 * i + 1] = kept.get(i).getY();
+            flat[3 * i + 2] = kept.get(i).getZ();
+        }
+        return flat;
+    }
+
+    /**
+     * How many corners.
+     *
+     * @return the count
+     */
+    public int count() {
+        return x.length;
+    }
+
+    /**
+     * A corner.
+     *
+     * @param corner index from 0
+     * @return x in mm
+     */
+    public double x(int corner) {
+        return x[corner];
+    }
+
+    /**
+     * A corner.
+     *
+     * @param corner index from 0
+     * @return y in mm
+     */
+    public double y(int corner) {
+        return y[corner];
+    }
+
+    /**
+     * A corner.
+     *
+     * @param corner index from 0
+     * @return z in mm
+     */
+    public double z(int corner) {
+        return z[corner];
+    }
+
+    /**
+     * The corner farthest in a direction; of equals the first.
+     *
+     * @param dx direction, any length
+     * @param dy direction
+     * @param dz direction
+     * @return index of the corner
+     */
+    public int extreme(double dx, double dy, double dz) {
+        int best = 0;
+        double far = x[0] * dx + y[0] * dy + z[0] * dz;
+        for (int i = 1; i < x.length; i++) {
+            double value = x[i] * dx + y[i] * dy + z[i] * dz;
+            if (value > far) {
+                far = value;
+                best = i;
+            }
+        }
+        return best;
+    }
+
+    /**
+     * How far the corners and the disc reach in a direction, the rounding left out.
+     *
+     * @param dx direction, a unit vector
+     * @param dy direction
+     * @param dz direction
+     * @return mm from the origin
+     */
+    public double reach(double dx, double dy, double dz) {
+        int far = extreme(dx, dy, dz);
+        return x[far] * dx + y[far] * dy + z[far] * dz + discReach(dx, dy, dz);
+    }
+
+    /**
+     * How far the disc alone reaches in a direction.
+     *
+     * @param dx direction, a unit vector
+     * @param dy direction
+     * @param dz direction
+     * @return mm, 0 along the axis and the disc's radius across it
+     */
+    public double discReach(double dx, double dy, double dz) {
+        if (discMm == 0) {
+            return 0;
+        }
+        double along = dx * axisX + dy * axisY + dz * axisZ;
+        double ox = dx - along * axisX;
+        double oy = dy - along * axisY;
+        double oz = dz - along * axisZ;
+        return discMm * Math.sqrt(ox * ox + oy * oy + oz * oz);
+    }
+
+    /**
+     * The disc's radius.
+     *
+     * @return mm, 0 if there is none
+     */
+    public double discMm() {
+        return discMm;
+    }
+
+    /**
+     * The disc's axis.
+     *
+     * @return unit vector
+     */
+    public Vector3D axis() {
+        return Vector3D.of(axisX, axisY, axisZ);
+    }
+
+    /**
+     * The disc's axis.
+     *
+     * @return x component
+     */
+    public double axisX() {
+        return axisX;
+    }
+
+    /**
+     * The disc's axis.
+     *
+     * @return y component
+     */
+    public double axisY() {
+        return axisY;
+    }
+
+    /**
+     * The disc's axis.
+     *
+     * @return z component
+     */
+    public double axisZ() {
+        return axisZ;
+    }
+
+    /**
+     * The rounding radius.
+     *
+     * @return mm
+     */
+    public double roundMm() {
+        return roundMm;
+    }
+
+    /**
+     * How many distinct face normals the hull has.
+     *
+     * @return the count, opposite normals counted once
+     */
+    public int normalCount() {
+        return normals.length / 3;
+    }
+
+    /**
+     * A component of a face normal.
+     *
+     * @param normal index from 0
+     * @param axis 0 for x, 1 for y, 2 for z
+     * @return component of the unit normal
+     */
+    public double normal(int normal, int axis) {
+        return normals[3 * normal + axis];
+    }
+
+    /**
+     * How many distinct edge directions the hull has.
+     *
+     * @return the count, opposite directions counted once
+     */
+    public int edgeCount() {
+        return edges.length / 3;
+    }
+
+    /**
+     * A component of an edge's direction.
+     *
+     * @param edge index from 0
+     * @param axis 0 for x, 1 for y, 2 for z
+     * @return component of the unit direction
+     */
+    public double edge(int edge, int axis) {
+        return edges[3 * edge + axis];
+    }
+}
