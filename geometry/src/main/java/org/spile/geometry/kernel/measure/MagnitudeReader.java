@@ -15,7 +15,7 @@ final class MagnitudeReader {
     private static final Pattern FRACTION = Pattern.compile("(\\d+)/(\\d+)(?![\\d.])");
     private static final Pattern DECIMAL = Pattern.compile("\\d+(?:\\.\\d+)?|\\.\\d+");
     private static final Pattern GRADIENT = Pattern.compile("(\\d+(?:\\.\\d+)?) ?(?:: ?| in )(\\d+(?:\\.\\d+)?)");
-    private static final int MOST_DIGITS = 18;
+    private static final int MOST_DIGITS = 24;
 
     private final Faults faults;
     private final String text;

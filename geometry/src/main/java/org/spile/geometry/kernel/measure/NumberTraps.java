@@ -12,7 +12,7 @@ final class NumberTraps {
     private static final Pattern THOUSANDS = Pattern.compile("\\d{1,3}(,\\d{3})+(?![\\d])");
     private static final Pattern EXPONENT = Pattern.compile("\\d\\.?[eE][+-]?\\d+");
     private static final Pattern NOT_FINITE = Pattern.compile("[+-]?\\.?(nan|inf|infinity|\u221e)( .*)?");
-    private static final Pattern TIMES = Pattern.compile("\\d+ ?[xX*] ?\\d+.*");
+    private static final Pattern TIMES = Pattern.compile("[1-9]\\d* ?[xX*] ?\\d+.*");
     private static final Pattern DASHED = Pattern.compile("(\\d+(?:\\.\\d+)?) ?- ?(\\d+(?:\\.\\d+)?)( ?\\S+)?");
 
     private NumberTraps() {}

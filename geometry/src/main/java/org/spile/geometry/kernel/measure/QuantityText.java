@@ -142,6 +142,8 @@ public final class QuantityText {
 
     private Parse<Reading> reading(Tail tail, String text, Ask ask) {
         var faults = new Faults(ask.kind(), tail.faults().words());
+        // A pair's readings each keep their own words, a single one all of them.
+        String words = text.equals(tail.body()) ? faults.words().strip() : text.strip();
         ToleranceText split = ToleranceText.of(text);
         if (split.value().isBlank()) {
             return faults.of(Reason.NO_NUMBER, " has no value before its tolerance.");
@@ -159,7 +161,7 @@ public final class QuantityText {
                                         tail.origin(),
                                         split.typed(),
                                         ask.kind(),
-                                        faults.words()))));
+                                        words))));
     }
 
     private Optional<Unit> bareUnit(Kind kind) {

@@ -17,7 +17,7 @@ import java.util.List;
 public enum Unit {
     MILLIMETRE(Kind.LENGTH, "1", "1", "mm"),
     CENTIMETRE(Kind.LENGTH, "10", "1", "cm"),
-    METRE(Kind.LENGTH, "1000", "1", "m"),
+    METRE(Kind.LENGTH, "1000", "1", "m", "metre", "metres", "meter", "meters"),
     INCH(Kind.LENGTH, "25.4", "1", "in", "\"", "inch", "inches"),
     FOOT(Kind.LENGTH, "304.8", "1", "ft", "'", "foot", "feet"),
     DEGREE(Kind.ANGLE, "1", "1", "deg", "°", "degree", "degrees"),
