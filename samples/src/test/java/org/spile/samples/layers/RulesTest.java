@@ -1,0 +1,32 @@
+package org.spile.samples.layers;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Named;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The project keeps its own rules. */
+class RulesTest {
+
+    private static final String ROOT = "org.spile";
+
+    private static JavaClasses classes;
+
+    @BeforeAll
+    static void read() {
+        classes = Tree.classes();
+    }
+
+    static Stream<Named<ArchRule>> rules() {
+        return Rules.below(ROOT).stream().map(rule -> Named.of(rule.getDescription(), rule));
+    }
+
+    @ParameterizedTest
+    @MethodSource("rules")
+    void holds(ArchRule rule) {
+        rule.check(classes);
+    }
+}

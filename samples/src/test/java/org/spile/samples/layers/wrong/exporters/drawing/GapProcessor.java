@@ -1,0 +1,7 @@
+package org.spile.samples.layers.wrong.exporters.drawing;
+
+/** Has a name that says nothing. */
+final class GapProcessor {
+
+    private GapProcessor() {}
+}
