@@ -43,7 +43,8 @@ final class LayerRules {
             var from = relative(user);
             if (!Rows.has(from)) {
                 events.add(SimpleConditionEvent.violated(
-                        user, user.getName() + " lives in a package that has no row: " + from));
+                        user, user.getName() + " lives in a package that has no row in Rows: " + from));
+                return;
             }
             for (var dependency : user.getDirectDependenciesFromSelf()) {
                 var used = dependency.getTargetClass().getBaseComponentType();
