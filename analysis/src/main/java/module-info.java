@@ -6,5 +6,7 @@
  * <p>Packages are exported from their first public type on, one line each: an empty one doesn't compile.
  */
 module org.spile.analysis {
+    exports org.spile.analysis.finding;
+
     requires transitive org.spile.geometry;
 }

@@ -7,6 +7,8 @@
  * <p>Packages are exported from their first public type on, one line each: an empty one doesn't compile.
  */
 module org.spile.geometry {
+    exports org.spile.geometry.house;
+    exports org.spile.geometry.house.duct;
     exports org.spile.geometry.house.material;
     exports org.spile.geometry.house.told;
     exports org.spile.geometry.kernel.measure;

@@ -1,0 +1,44 @@
+package org.spile.geometry.house;
+
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.spile.geometry.kernel.measure.Stack;
+import org.spile.geometry.kernel.planar.Outline;
+
+/** A cavity in place: its plan outline, and the clear depth between its linings at every place. */
+public interface CavitySpace {
+    /** The cavity's id. */
+    String id();
+
+    /** Its path, as {@code cavities.lobby-top}. */
+    String path();
+
+    /** The clear plan outline between its side linings (site frame, mm). */
+    Outline outline();
+
+    /**
+     * The least clear depth, lining to lining along the upright, under a footprint.
+     *
+     * @param footprint in the site frame; must meet the cavity's outline
+     * @throws IllegalArgumentException if the footprint lies outside
+     */
+    Depth leastDepth(Outline footprint);
+
+    /** The parts that bound it: linings and what is behind them. */
+    List<Part> linings();
+
+    /** The path of the reading that lowers its ceiling (or floor), as {@code cavities.lobby-top.ceiling.drop}. */
+    String dropPath();
+
+    /** Whether a ceiling of a room below bounds it, so that lowering it makes sense. */
+    boolean hasCeiling();
+
+    /**
+     * A clear depth.
+     *
+     * @param low on the lower lining (site frame)
+     * @param high on the upper lining, straight above
+     * @param stack the depth as a sum of readings (mm)
+     */
+    record Depth(Vector3D low, Vector3D high, Stack stack) {}
+}

@@ -1,0 +1,46 @@
+package org.spile.geometry.house.duct;
+
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * One leg of a run, corner to corner on its middle line, in the frame of the trailer it belongs to (mm).
+ *
+ * @param path as {@code runs.lab-supply.path[3]}
+ * @param trailer id of the trailer whose frame the points are in
+ * @param from and to ends of the middle line
+ * @param start and end clear sections; equal unless the leg is a transition
+ * @param wallMm layers inside and out are listed in the run; here the outside growth: wall plus wrap, on every side
+ * @param flush the side a transition keeps; empty: middle to middle
+ * @param through devices in it, in flow order
+ * @param parts what comes out when the trailers part; empty if nothing
+ * @param bend radius at the corner before it (mm); empty: mitred
+ */
+public record DuctLeg(
+        String path,
+        String trailer,
+        Vector3D from,
+        Vector3D to,
+        Section start,
+        Section end,
+        double wallMm,
+        String flush,
+        List<String> through,
+        String parts,
+        Optional<Double> bend) {
+    /** Copies the list. */
+    public DuctLeg {
+        through = List.copyOf(through);
+    }
+
+    /** Length along the middle line (mm). */
+    public double lengthMm() {
+        return to.subtract(from).norm();
+    }
+
+    /** Whether its section changes on the way. */
+    public boolean transition() {
+        return !start.equals(end);
+    }
+}
