@@ -13,7 +13,13 @@ public interface CavitySpace {
     /** Its path, as {@code cavities.lobby-top}. */
     String path();
 
-    /** The clear plan outline between its side linings (site frame, mm). */
+    /** What people call it. */
+    String title();
+
+    /** Id of the trailer it is in. */
+    String trailer();
+
+    /** The clear plan outline between its side linings, at the widest if a side isn't plumb (site frame, mm). */
     Outline outline();
 
     /**
@@ -32,6 +38,9 @@ public interface CavitySpace {
 
     /** Whether a ceiling of a room below bounds it, so that lowering it makes sense. */
     boolean hasCeiling();
+
+    /** Id of the room under it; empty if none. */
+    String over();
 
     /**
      * A clear depth.

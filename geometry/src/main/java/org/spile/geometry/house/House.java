@@ -2,7 +2,10 @@ package org.spile.geometry.house;
 
 import java.util.List;
 import java.util.Map;
+import org.spile.geometry.house.duct.DuctRun;
+import org.spile.geometry.house.material.Materials;
 import org.spile.geometry.house.told.ToldHouse;
+import org.spile.geometry.kernel.measure.Reading;
 
 /**
  * A house worked out.
@@ -11,23 +14,45 @@ import org.spile.geometry.house.told.ToldHouse;
  * paths; nothing is written back anywhere.
  */
 public interface House {
-    /** What it was made from. */
+    /** Id of the trailer that is assumed round a house that names none. */
+    String ASSUMED_TRAILER = "assumed-trailer";
+
+    /** The stance of a house that names none. */
+    String AS_BUILT = "as-built";
+
+    /** What it was made from, as told: a what-if's values are not in it (see {@link #now}). */
     ToldHouse told();
 
-    /** The stances' ids, home first; {@code as-built} alone if the file names none. */
+    /** What its layers are made of. */
+    Materials materials();
+
+    /** A told reading as it counts in this house: with the what-if's value, if it has one there. */
+    Reading now(Reading told);
+
+    /** Every reading that the geometry rests on, by path, in the order of first use. */
+    Map<String, Reading> readings();
+
+    /** The stances' ids, home first; {@link #AS_BUILT} alone if the file names none. */
     List<String> stances();
 
-    /** The house in a stance. */
+    /**
+     * The house in a stance.
+     *
+     * @throws IllegalArgumentException if it has no such stance
+     */
     Scene scene(String stance);
 
     /** The resolved runs, in the order of the file. */
-    List<org.spile.geometry.house.duct.DuctRun> runs();
+    List<DuctRun> runs();
+
+    /** Every known load, in the order of the file: masses, then whatever says its mass. */
+    List<MassPoint> masses();
 
     /**
      * The same house with other values of some readings (base units), tolerances and origins kept.
      *
-     * @param values by path; a path that no reading of this house has is refused
-     * @throws IllegalArgumentException for an unknown path
+     * @param values by path, added to those this house already has
+     * @throws IllegalArgumentException for a path that no reading of its geometry has
      */
     Resolved with(Map<String, Double> values);
 }

@@ -9,9 +9,11 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  *
  * @param path as {@code runs.lab-supply.path[3]}
  * @param trailer id of the trailer whose frame the points are in
- * @param from and to ends of the middle line
- * @param start and end clear sections; equal unless the leg is a transition
- * @param wallMm layers inside and out are listed in the run; here the outside growth: wall plus wrap, on every side
+ * @param from start of the middle line
+ * @param to end of the middle line
+ * @param start clear section at its start
+ * @param end clear section at its end; equal unless the leg is a transition
+ * @param wallMm how far its outside stands out from the clear section, on every side: all layers, mm
  * @param flush the side a transition keeps; empty: middle to middle
  * @param through devices in it, in flow order
  * @param parts what comes out when the trailers part; empty if nothing

@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param id the run's id
  * @param path as {@code runs.lab-supply}
+ * @param legs in flow order
  * @param flowM3s wanted flow, if said
  * @param replacesMm diameter of the round pipe it stands in for, if said
  */
