@@ -39,8 +39,8 @@ final class ShapeRules {
                         "InSharedPackage",
                         "InImplPackage",
                         "InAidPackage"),
-                Rule.of(instanceFieldsPrivate(all), "OpenField"),
-                Rule.of(instanceFieldsFinal(all), "MovingField", "MovingReader"),
+                Rule.of(instanceFieldsPrivate(root), "OpenField"),
+                Rule.of(instanceFieldsFinal(root), "MovingField", "MovingReader"),
                 Rule.of(staticFieldsFinal(all), "MovingStatic"),
                 Rule.of(noSetters(all), "Setter"),
                 Rule.of(noArraysInRecords(all), "ArrayRecord"),
@@ -76,17 +76,19 @@ final class ShapeRules {
                 .as("no package is called util, misc, common, impl or helper");
     }
 
-    private static ArchRule instanceFieldsPrivate(String all) {
-        return fields().that(areWrittenOutInstanceFields(all))
+    private static ArchRule instanceFieldsPrivate(String root) {
+        return fields().that(areWrittenOutInstanceFields(root + ".."))
+                .and(DescribedPredicate.not(Exceptions.OPEN.below(root)))
                 .should()
                 .bePrivate()
                 .as("instance fields are private");
     }
 
-    private static ArchRule instanceFieldsFinal(String all) {
-        return fields().that(areWrittenOutInstanceFields(all))
+    private static ArchRule instanceFieldsFinal(String root) {
+        return fields().that(areWrittenOutInstanceFields(root + ".."))
                 .and(DescribedPredicate.not(moveAsTheyWork()))
                 .and(DescribedPredicate.not(areFilledByTheCommandLine()))
+                .and(DescribedPredicate.not(Exceptions.MOVING.below(root)))
                 .should()
                 .beFinal()
                 .as(
