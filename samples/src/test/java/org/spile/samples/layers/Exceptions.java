@@ -8,6 +8,8 @@ import java.util.Map;
 /** The classes that a rule about fields lets pass, each beside its reason; names are relative to the root package. */
 final class Exceptions {
 
+    static final Exceptions NONE = new Exceptions(reasons());
+
     /** Fields that others in the package may read. */
     static final Exceptions OPEN = new Exceptions(reasons(
             "geometry.kernel.planar.Rings",

@@ -1,10 +1,13 @@
 package org.spile.samples.layers;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Named;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -28,5 +31,16 @@ class RulesTest {
     @MethodSource("rules")
     void holds(ArchRule rule) {
         rule.check(classes);
+    }
+
+    /** An exception that nothing needs any more would let the next fault pass. */
+    @Test
+    void everyExceptionIsNeeded() {
+        ShapeRules.strict(ROOT).forEach((exceptions, rule) -> {
+            var report = rule.evaluate(classes).getFailureReport().toString();
+            for (var name : exceptions.names()) {
+                assertTrue(report.contains(ROOT + "." + name + "."), () -> name + " needs no exception");
+            }
+        });
     }
 }

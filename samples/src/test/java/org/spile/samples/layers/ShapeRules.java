@@ -11,7 +11,9 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaField;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -39,14 +41,22 @@ final class ShapeRules {
                         "InSharedPackage",
                         "InImplPackage",
                         "InAidPackage"),
-                Rule.of(instanceFieldsPrivate(root), "OpenField"),
-                Rule.of(instanceFieldsFinal(root), "MovingField", "MovingReader"),
+                Rule.of(instanceFieldsPrivate(root, Exceptions.OPEN), "OpenField"),
+                Rule.of(instanceFieldsFinal(root, Exceptions.MOVING), "MovingField", "MovingReader"),
                 Rule.of(staticFieldsFinal(all), "MovingStatic"),
                 Rule.of(noSetters(all), "Setter"),
                 Rule.of(noArraysInRecords(all), "ArrayRecord"),
                 Rule.of(noFloatFields(all), "FloatField"),
                 Rule.of(noFloatMethods(all), "FloatParameter", "FloatReturn"),
                 Rule.of(formulasFinal(all), "OpenFormula"));
+    }
+
+    /** The rules that let exceptions pass, without letting any pass. */
+    static Map<Exceptions, ArchRule> strict(String root) {
+        var rules = new LinkedHashMap<Exceptions, ArchRule>();
+        rules.put(Exceptions.OPEN, instanceFieldsPrivate(root, Exceptions.NONE));
+        rules.put(Exceptions.MOVING, instanceFieldsFinal(root, Exceptions.NONE));
+        return rules;
     }
 
     private static ArchRule noVagueNames(String all) {
@@ -76,19 +86,19 @@ final class ShapeRules {
                 .as("no package is called util, misc, common, impl or helper");
     }
 
-    private static ArchRule instanceFieldsPrivate(String root) {
+    private static ArchRule instanceFieldsPrivate(String root, Exceptions passed) {
         return fields().that(areWrittenOutInstanceFields(root + ".."))
-                .and(DescribedPredicate.not(Exceptions.OPEN.below(root)))
+                .and(DescribedPredicate.not(passed.below(root)))
                 .should()
                 .bePrivate()
                 .as("instance fields are private");
     }
 
-    private static ArchRule instanceFieldsFinal(String root) {
+    private static ArchRule instanceFieldsFinal(String root, Exceptions passed) {
         return fields().that(areWrittenOutInstanceFields(root + ".."))
                 .and(DescribedPredicate.not(moveAsTheyWork()))
                 .and(DescribedPredicate.not(areFilledByTheCommandLine()))
-                .and(DescribedPredicate.not(Exceptions.MOVING.below(root)))
+                .and(DescribedPredicate.not(passed.below(root)))
                 .should()
                 .beFinal()
                 .as(

@@ -3,7 +3,7 @@ package org.spile.geometry.kernel.solid;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -88,7 +88,7 @@ record CoplanarFaces(List<Vector3D> vertices, List<List<Integer>> faces) {
         Map<List<Integer>, Integer> owner = owners(triangles);
         List<Map<Integer, Integer>> rims = new ArrayList<>();
         for (int i = 0; i <= Arrays.stream(groups).max().orElse(-1); i++) {
-            rims.add(new HashMap<>());
+            rims.add(new LinkedHashMap<>());
         }
         for (int i = 0; i < triangles.size(); i++) {
             int[] t = triangles.get(i);
@@ -125,7 +125,7 @@ record CoplanarFaces(List<Vector3D> vertices, List<List<Integer>> faces) {
 
     /** A vertex of only two faces lies within their common edge and is no corner. */
     private static List<List<Integer>> withoutStraightCorners(List<List<Integer>> loops) {
-        Map<Integer, Integer> uses = new HashMap<>();
+        Map<Integer, Integer> uses = new LinkedHashMap<>();
         loops.forEach(loop -> loop.forEach(v -> uses.merge(v, 1, Integer::sum)));
         return loops.stream()
                 .map(loop -> loop.stream().filter(v -> uses.get(v) > 2).toList())
@@ -150,7 +150,7 @@ record CoplanarFaces(List<Vector3D> vertices, List<List<Integer>> faces) {
     }
 
     private static Map<List<Integer>, Integer> owners(List<int[]> triangles) {
-        Map<List<Integer>, Integer> owner = new HashMap<>();
+        Map<List<Integer>, Integer> owner = new LinkedHashMap<>();
         for (int i = 0; i < triangles.size(); i++) {
             int[] t = triangles.get(i);
             for (int k = 0; k < 3; k++) {
