@@ -7,6 +7,7 @@
  * <p>Packages are exported from their first public type on, one line each: an empty one doesn't compile.
  */
 module org.spile.geometry {
+    exports org.spile.geometry.file;
     exports org.spile.geometry.house;
     exports org.spile.geometry.house.duct;
     exports org.spile.geometry.house.material;

@@ -50,8 +50,7 @@ record MapNode(Place place, Span span, boolean flow, List<Entry> entries) implem
             return false;
         }
         return entries.stream()
-                .allMatch(entry -> that.value(entry.name())
-                        .filter(entry.value()::sameAs)
-                        .isPresent());
+                .allMatch(entry ->
+                        that.value(entry.name()).filter(entry.value()::sameAs).isPresent());
     }
 }

@@ -45,7 +45,8 @@ final class Problems {
     /** All of them, in the order of the file; of a flood the first hundred and a word about the rest. */
     List<Problem> list() {
         List<Problem> sorted = found.stream()
-                .sorted(Comparator.comparingInt((Problem problem) -> problem.place().line())
+                .sorted(Comparator.comparingInt(
+                                (Problem problem) -> problem.place().line())
                         .thenComparingInt(problem -> problem.place().column()))
                 .toList();
         if (sorted.size() <= MOST) {

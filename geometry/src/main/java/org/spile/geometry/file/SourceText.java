@@ -22,12 +22,12 @@ sealed interface SourceText {
     int MOST_BYTES = 8 * 1024 * 1024;
 
     /**
-     * A readable text.
+     * A legible text.
      *
      * @param text the text, without byte order mark
      * @param marked whether a byte order mark stood before it
      */
-    record Readable(String text, boolean marked) implements SourceText {}
+    record Legible(String text, boolean marked) implements SourceText {}
 
     /**
      * Not a text, not readable, or too large.
@@ -47,7 +47,10 @@ sealed interface SourceText {
             return unusable(name, "This is a folder.", "Name the file in it, such as house.yaml.");
         }
         if (Files.notExists(path)) {
-            return unusable(name, "There is no such file.", nearest(path).map(n -> "Nearest: \"" + n + "\".").orElse(""));
+            return unusable(
+                    name,
+                    "There is no such file.",
+                    nearest(path).map(n -> "Nearest: \"" + n + "\".").orElse(""));
         }
         if (!Files.isRegularFile(path)) {
             return unusable(name, "This is not a file.", "");
@@ -92,9 +95,12 @@ sealed interface SourceText {
         if (odd.isPresent()) {
             String code = Integer.toHexString(body.charAt(odd.get()) | 0x10000).substring(1);
             return new Unusable(Problem.error(
-                    at(name, body, odd.get()), "", "An invisible character stands here (U+" + code + ").", "Take it out."));
+                    at(name, body, odd.get()),
+                    "",
+                    "An invisible character stands here (U+" + code + ").",
+                    "Take it out."));
         }
-        return new Readable(body, marked);
+        return new Legible(body, marked);
     }
 
     private static Optional<Integer> firstOdd(String text) {
@@ -110,12 +116,14 @@ sealed interface SourceText {
 
     private static Place at(String name, String text, int index) {
         int start = text.lastIndexOf('\n', index - 1) + 1;
-        int line = 1 + (int) text.substring(0, start).chars().filter(c -> c == '\n').count();
+        int line = 1
+                + (int) text.substring(0, start).chars().filter(c -> c == '\n').count();
         return new Place(name, line, 1 + text.codePointCount(start, index));
     }
 
     private static SourceText tooLarge(String name) {
-        return unusable(name, "This file is larger than " + MOST_BYTES / (1024 * 1024) + " MiB.", "No house needs so much.");
+        return unusable(
+                name, "This file is larger than " + MOST_BYTES / (1024 * 1024) + " MiB.", "No house needs so much.");
     }
 
     private static SourceText unusable(String name, String says, String advice) {
@@ -128,8 +136,10 @@ sealed interface SourceText {
             return Optional.empty();
         }
         try (Stream<Path> files = Files.list(folder)) {
-            List<String> names =
-                    files.limit(1000).map(file -> String.valueOf(file.getFileName())).sorted().toList();
+            List<String> names = files.limit(1000)
+                    .map(file -> String.valueOf(file.getFileName()))
+                    .sorted()
+                    .toList();
             return NearestName.of(path.getFileName().toString(), names);
         } catch (IOException unreadable) {
             return Optional.empty();

@@ -6,7 +6,6 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.common.FlowStyle;
 import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.Event;
@@ -16,6 +15,8 @@ import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.events.SequenceStartEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.parser.ParserImpl;
+import org.snakeyaml.engine.v2.scanner.StreamReader;
 
 /** Turns the events of a YAML text into a {@link Tree}. */
 final class TreeBuilder {
@@ -51,12 +52,15 @@ final class TreeBuilder {
                 .setUseMarks(true)
                 .setCodePointLimit(MOST_CODE_POINTS)
                 .build();
-        events = new Parse(settings).parseString(text).iterator();
+        events = new ParserImpl(settings, new StreamReader(settings, text));
         events.next();
         Event document = events.next();
         if (document.getEventId() == Event.ID.StreamEnd) {
             return broken(Problem.error(
-                    Place.whole(file), "", "There is nothing in this file.", "Five lines make a house: see the guide."));
+                    Place.whole(file),
+                    "",
+                    "There is nothing in this file.",
+                    "Five lines make a house: see the guide."));
         }
         Node root = node(events.next(), 0);
         events.next();
@@ -83,11 +87,17 @@ final class TreeBuilder {
         nodes++;
         if (nodes > MOST_NODES) {
             throw new TooMuch(Problem.error(
-                    place(start(event)), "", "There are more than " + MOST_NODES + " values.", "No house needs so many."));
+                    place(start(event)),
+                    "",
+                    "There are more than " + MOST_NODES + " values.",
+                    "No house needs so many."));
         }
         if (depth > MOST_NESTED) {
             throw new TooMuch(Problem.error(
-                    place(start(event)), "", "This is nested more than " + MOST_NESTED + " deep.", "No house needs that."));
+                    place(start(event)),
+                    "",
+                    "This is nested more than " + MOST_NESTED + " deep.",
+                    "No house needs that."));
         }
         if (event instanceof NodeEvent decorated) {
             refuseDecoration(decorated);
@@ -116,7 +126,8 @@ final class TreeBuilder {
                 ? scalar.getTag().isPresent()
                 : event instanceof MappingStartEvent map
                         ? map.getTag().isPresent()
-                        : event instanceof SequenceStartEvent list && list.getTag().isPresent();
+                        : event instanceof SequenceStartEvent list
+                                && list.getTag().isPresent();
         if (tagged) {
             refuse(event, "\"!\" starts a YAML tag.", "Leave it out; or quote text that begins with \"!\".");
         }
@@ -150,7 +161,9 @@ final class TreeBuilder {
             }
         }
         boolean flow = open.getFlowStyle() == FlowStyle.FLOW;
-        int end = flow || entries.isEmpty() ? end(event) : last(entries.get(entries.size() - 1).value());
+        int end = flow || entries.isEmpty()
+                ? end(event)
+                : last(entries.get(entries.size() - 1).value());
         return new MapNode(place(start(open)), new Span(index(start(open)), end), flow, entries);
     }
 

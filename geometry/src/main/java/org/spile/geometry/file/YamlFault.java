@@ -15,7 +15,8 @@ final class YamlFault {
         }
         String found = marked.getProblem() == null ? "" : marked.getProblem();
         Optional<Mark> mark = marked.getProblemMark().or(marked::getContextMark);
-        Place place = mark.map(m -> new Place(file, m.getLine() + 1, m.getColumn() + 1)).orElse(Place.whole(file));
+        Place place = mark.map(m -> new Place(file, m.getLine() + 1, m.getColumn() + 1))
+                .orElse(Place.whole(file));
         String line = mark.map(m -> line(text, m.getLine())).orElse("");
         String context = marked.getContext() == null ? "" : marked.getContext();
         String opened = marked.getContextMark()
@@ -25,7 +26,7 @@ final class YamlFault {
     }
 
     private static Problem said(Place place, String found, String context, String opened, String line) {
-        if (found.contains("\\t(TAB)") || line.strip().isEmpty() && line.contains("\t")) {
+        if (found.contains("\\t(TAB)") || (line.isBlank() && line.contains("\t"))) {
             return error(place, "A tab indents this line.", "Indent with spaces.");
         }
         if (found.contains("mapping values are not allowed")) {
@@ -55,7 +56,9 @@ final class YamlFault {
         }
         if (context.contains("block mapping") || context.contains("block collection")) {
             return error(
-                    place, "This does not fit what " + opened + " began.", "Indent keys of one thing by the same spaces.");
+                    place,
+                    "This does not fit what " + opened + " began.",
+                    "Indent keys of one thing by the same spaces.");
         }
         return error(place, "This can't be read as YAML: " + firstLine(found) + ".", "");
     }

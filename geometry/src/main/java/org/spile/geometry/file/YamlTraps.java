@@ -58,7 +58,8 @@ final class YamlTraps {
             return withoutStrays(map);
         }
         if (node instanceof ListNode list) {
-            List<Node> items = list.items().stream().map(YamlTraps::withoutStrays).toList();
+            List<Node> items =
+                    list.items().stream().map(YamlTraps::withoutStrays).toList();
             return new ListNode(list.place(), list.span(), list.flow(), items);
         }
         return node;
@@ -106,11 +107,13 @@ final class YamlTraps {
             return;
         }
         char next = end + 2 < text.length() ? text.charAt(end + 2) : ' ';
-        boolean number = Character.isDigit(next) && !NUMBER_START.matcher(value.text()).matches();
+        boolean number =
+                Character.isDigit(next) && !NUMBER_START.matcher(value.text()).matches();
         boolean word = FREE_TEXT.contains(key) && !Character.isWhitespace(next) && next != '#';
         if (number || word) {
             String rest = text.substring(end).lines().findFirst().orElse("").stripTrailing();
-            int column = value.place().column() + text.codePointCount(value.span().start(), end) + 1;
+            int column =
+                    value.place().column() + text.codePointCount(value.span().start(), end) + 1;
             boolean oneLine = text.substring(value.span().start(), end).lines().count() == 1;
             problems.doubt(
                     oneLine ? new Place(value.place().file(), value.place().line(), column) : value.place(),
