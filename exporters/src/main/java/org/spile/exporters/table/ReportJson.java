@@ -1,0 +1,75 @@
+package org.spile.exporters.table;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import java.io.IOException;
+import java.io.Writer;
+import java.util.List;
+import org.spile.analysis.finding.Verdict;
+
+/**
+ * A report as one JSON object (RFC 8259), in the form that {@code docs/reference/findings.schema.json} describes.
+ *
+ * <p>Members always stand in the same order and none is ever left out; what isn't there is {@code null} or an empty list.
+ * Numbers are rounded to a millionth of their unit.
+ */
+public final class ReportJson {
+    private static final List<Verdict> SUMMARY_ORDER =
+            List.of(Verdict.PASSES, Verdict.TIGHT, Verdict.FAILS, Verdict.NOT_KNOWN);
+
+    private ReportJson() {}
+
+    /**
+     * Writes a report, and a line feed behind it.
+     *
+     * @throws IOException if {@code out} does; it is left open
+     */
+    public static void write(Report report, Writer out) throws IOException {
+        var factory = JsonFactory.builder()
+                .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+                .build();
+        try (var json = factory.createGenerator(out)) {
+            json.setPrettyPrinter(linesOfTwoBlanks());
+            json.writeStartObject();
+            json.writeStringField("spile", report.spile());
+            json.writeStringField("house", report.house());
+            writeStrings(json, "options", report.options());
+            writeSummary(json, report.tally());
+            json.writeArrayFieldStart("findings");
+            var findings = new FindingJson(json);
+            for (var finding : report.findings()) {
+                findings.write(finding);
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        out.write('\n');
+    }
+
+    static void writeStrings(JsonGenerator json, String name, List<String> strings) throws IOException {
+        json.writeArrayFieldStart(name);
+        for (var string : strings) {
+            json.writeString(string);
+        }
+        json.writeEndArray();
+    }
+
+    private static void writeSummary(JsonGenerator json, Tally tally) throws IOException {
+        json.writeObjectFieldStart("summary");
+        for (var verdict : SUMMARY_ORDER) {
+            json.writeNumberField(verdict.word(), tally.of(verdict));
+        }
+        json.writeEndObject();
+    }
+
+    private static DefaultPrettyPrinter linesOfTwoBlanks() {
+        var separators = Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER);
+        var printer = new DefaultPrettyPrinter(separators);
+        printer.indentObjectsWith(new DefaultIndenter("  ", "\n"));
+        return printer;
+    }
+}
