@@ -49,7 +49,7 @@ final class FindingJson {
             remedy(remedy);
         }
         json.writeEndArray();
-        json.writeStringField("source", finding.source());
+        json.writeStringField("source", finding.source().isEmpty() ? null : finding.source());
         json.writeEndObject();
     }
 

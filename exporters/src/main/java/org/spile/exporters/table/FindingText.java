@@ -1,7 +1,5 @@
 package org.spile.exporters.table;
 
-import java.util.List;
-import java.util.stream.Collectors;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.spile.analysis.finding.Finding;
 import org.spile.analysis.finding.Quantity;
@@ -36,10 +34,9 @@ final class FindingText {
         return text.toString();
     }
 
-    /** A reason with everything that waits for it. */
-    static String unknown(List<Finding> sameReason) {
-        var things = sameReason.stream().map(FindingText::title).distinct().collect(Collectors.joining("; "));
-        return Paragraph.of(FIRST, FIRST, sameReason.get(0).because()) + Paragraph.of(REST, REST, things);
+    /** The question, and what would settle it. */
+    static String open(Finding finding) {
+        return FIRST + title(finding) + "\n" + Paragraph.of(REST, REST, finding.because());
     }
 
     /** One line. */
@@ -68,7 +65,9 @@ final class FindingText {
         if (finding.at().isPresent() && finding.to().isPresent()) {
             join(facts, "from " + point(finding.at().get()) + " to " + point(finding.to().get()));
         }
-        join(facts, "asked by " + finding.source());
+        if (!finding.source().isEmpty()) {
+            join(facts, "source: " + finding.source());
+        }
         return facts.toString();
     }
 

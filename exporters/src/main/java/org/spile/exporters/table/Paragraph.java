@@ -16,7 +16,7 @@ final class Paragraph {
         var lines = new StringBuilder();
         var line = new StringBuilder(first);
         boolean fresh = true;
-        for (var word : words.split(" ")) {
+        for (var word : words.split(" ", -1)) {
             if (!fresh && length(line) + 1 + length(word) > WIDTH) {
                 lines.append(line).append('\n');
                 line = new StringBuilder(others);

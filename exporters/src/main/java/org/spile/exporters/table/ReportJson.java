@@ -9,6 +9,7 @@ import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
+import org.spile.analysis.finding.Summary;
 import org.spile.analysis.finding.Verdict;
 
 /**
@@ -18,9 +19,6 @@ import org.spile.analysis.finding.Verdict;
  * Numbers are rounded to a millionth of their unit.
  */
 public final class ReportJson {
-    private static final List<Verdict> SUMMARY_ORDER =
-            List.of(Verdict.PASSES, Verdict.TIGHT, Verdict.FAILS, Verdict.NOT_KNOWN);
-
     private ReportJson() {}
 
     /**
@@ -38,10 +36,10 @@ public final class ReportJson {
             json.writeStringField("spile", report.spile());
             json.writeStringField("house", report.house());
             writeStrings(json, "options", report.options());
-            writeSummary(json, report.tally());
+            writeSummary(json, report.findings().summary());
             json.writeArrayFieldStart("findings");
             var findings = new FindingJson(json);
-            for (var finding : report.findings()) {
+            for (var finding : report.findings().all()) {
                 findings.write(finding);
             }
             json.writeEndArray();
@@ -58,11 +56,12 @@ public final class ReportJson {
         json.writeEndArray();
     }
 
-    private static void writeSummary(JsonGenerator json, Tally tally) throws IOException {
+    private static void writeSummary(JsonGenerator json, Summary summary) throws IOException {
         json.writeObjectFieldStart("summary");
-        for (var verdict : SUMMARY_ORDER) {
-            json.writeNumberField(verdict.word(), tally.of(verdict));
-        }
+        json.writeNumberField(Verdict.PASSES.word(), summary.passes());
+        json.writeNumberField(Verdict.TIGHT.word(), summary.tight());
+        json.writeNumberField(Verdict.FAILS.word(), summary.fails());
+        json.writeNumberField(Verdict.NOT_KNOWN.word(), summary.notKnown());
         json.writeEndObject();
     }
 
