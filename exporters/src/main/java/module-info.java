@@ -9,10 +9,8 @@ module org.spile.exporters {
     requires transitive org.spile.analysis;
     requires com.fasterxml.jackson.core;
     requires com.fasterxml.jackson.databind;
-    requires info.picocli;
+    requires org.apache.commons.cli;
 
     exports org.spile.exporters.command;
-
-    opens org.spile.exporters.command to
-            info.picocli;
+    exports org.spile.exporters.table;
 }

@@ -3,15 +3,10 @@ package org.spile.exporters.command;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Properties;
-import picocli.CommandLine.IVersionProvider;
 
 /** The version the build wrote beside this class, so that it is said in one place: the parent's project file. */
-final class BuildVersion implements IVersionProvider {
-
-    @Override
-    public String[] getVersion() {
-        return new String[] {"spile " + number()};
-    }
+final class BuildVersion {
+    private BuildVersion() {}
 
     /** The bare version number. */
     static String number() {

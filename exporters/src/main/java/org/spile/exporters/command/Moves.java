@@ -6,14 +6,14 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** Moves of staged files into place that can be taken back, last first. */
 final class Moves {
     private final StagedFiles staged;
     private final OutputFolder.Move move;
-    private final Map<Path, Path> keptByPlace = new HashMap<>();
+    private final Map<Path, Path> keptByPlace = new LinkedHashMap<>();
     private final Deque<Path> taken = new ArrayDeque<>();
 
     Moves(StagedFiles staged, OutputFolder.Move move) {

@@ -41,9 +41,7 @@ final class OutputFolder {
     }
 
     static OutputFolder at(Path folder) {
-        return new OutputFolder(
-                folder,
-                (from, place) -> Files.move(from, place, StandardCopyOption.ATOMIC_MOVE));
+        return new OutputFolder(folder, (from, place) -> Files.move(from, place, StandardCopyOption.ATOMIC_MOVE));
     }
 
     /**

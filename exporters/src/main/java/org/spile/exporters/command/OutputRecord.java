@@ -21,7 +21,8 @@ import java.util.TreeSet;
  */
 final class OutputRecord {
     static final String NAME = ".spile-files";
-    private static final String FIRST_LINE = "# Files written by Spile; it replaces them only while they are unchanged.";
+    private static final String FIRST_LINE =
+            "# Files written by Spile; it replaces them only while they are unchanged.";
     private static final int DIGITS = 64;
 
     private final Map<String, Set<String>> digestsByName;
@@ -40,7 +41,9 @@ final class OutputRecord {
         if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
             return empty();
         }
-        var lines = new String(Files.readAllBytes(file), StandardCharsets.UTF_8).lines().toList();
+        var lines = new String(Files.readAllBytes(file), StandardCharsets.UTF_8)
+                .lines()
+                .toList();
         if (lines.isEmpty() || !lines.get(0).equals(FIRST_LINE)) {
             return empty();
         }
@@ -83,8 +86,8 @@ final class OutputRecord {
 
     byte[] bytes() {
         var text = new StringBuilder(FIRST_LINE).append('\n');
-        digestsByName.forEach((name, digests) ->
-                digests.forEach(digest -> text.append(digest).append("  ").append(name).append('\n')));
+        digestsByName.forEach((name, digests) -> digests.forEach(
+                digest -> text.append(digest).append("  ").append(name).append('\n')));
         return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -1,34 +1,26 @@
 package org.spile.exporters.command;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import picocli.CommandLine;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
+import java.util.Arrays;
+import java.util.List;
+import org.spile.geometry.kernel.measure.NearestName;
 
 /** The root command: one house file in, findings and dimensioned drawings out. */
-@Command(
-        name = "spile",
-        description = "Will it go in, will it work, and how do I build it? Answers from one house file.",
-        synopsisSubcommandLabel = "COMMAND",
-        mixinStandardHelpOptions = true,
-        versionProvider = BuildVersion.class,
-        exitCodeListHeading = "%nExit status:%n",
-        exitCodeList = {
-            "0:nothing fails",
-            "1:something in the house fails",
-            "2:the command line or the input can't be used",
-            "3:a fault of Spile's own"
-        })
-public final class Spile implements Runnable {
+public final class Spile {
+    private final List<Command> commands;
 
-    @Spec
-    private CommandSpec spec;
+    Spile(List<Command> commands) {
+        this.commands = List.copyOf(commands);
+    }
 
-    private Spile() {}
+    /** Every command, in the order of the help. */
+    static Spile withAllCommands() {
+        return new Spile(List.of(new StartCommand()));
+    }
 
     /**
      * Runs one command and ends the process with its exit status.
@@ -36,34 +28,78 @@ public final class Spile implements Runnable {
      * @param words the command line's words
      */
     public static void main(String[] words) {
-        var out = new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8));
+        var standardOut = new StandardOut(new FileOutputStream(FileDescriptor.out));
+        var out = new PrintWriter(new OutputStreamWriter(standardOut, StandardCharsets.UTF_8));
         var err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8));
-        System.exit(run(out, err, words));
-    }
-
-    /**
-     * Runs one command without ending the process.
-     *
-     * @param out takes what was asked for
-     * @param err takes complaints
-     * @param words the command line's words
-     * @return the exit status, 0 to 3
-     */
-    static int run(PrintWriter out, PrintWriter err, String... words) {
-        var complaint = new Complaint();
-        var status = new CommandLine(new Spile())
-                .setOut(out)
-                .setErr(err)
-                .setParameterExceptionHandler(complaint)
-                .setExecutionExceptionHandler(complaint)
-                .execute(words);
+        var console = new Console(out, err, Terminal.showsColours());
+        var status = withAllCommands().run(console, Arrays.asList(words));
         out.flush();
+        if (standardOut.failed()) {
+            status = standardOut.excuse().map(console::refuse).orElse(status);
+        }
         err.flush();
-        return status;
+        System.exit(status.code());
     }
 
-    @Override
-    public void run() {
-        throw new ParameterException(spec.commandLine(), "no command was given");
+    /** Runs one command without ending the process; no exception leaves it. */
+    ExitStatus run(Console console, List<String> words) {
+        try {
+            return answer(console, words);
+        } catch (RuntimeException | Error fault) {
+            return OwnFault.told(fault, console);
+        }
+    }
+
+    private ExitStatus answer(Console console, List<String> words) {
+        if (words.isEmpty()) {
+            return console.refuse(
+                    new Refusal("no command was given", "it takes " + names() + "; `spile --help` says more"));
+        }
+        var first = words.get(0);
+        if (first.equals("--help") || first.equals("-h")) {
+            console.out().print(HelpText.root(commands));
+            return ExitStatus.NOTHING_FAILS;
+        }
+        if (first.equals("--version")) {
+            console.out().print("spile " + BuildVersion.number() + "\n");
+            return ExitStatus.NOTHING_FAILS;
+        }
+        for (var command : commands) {
+            if (command.usage().name().equals(first)) {
+                return run(command, console, words.subList(1, words.size()));
+            }
+        }
+        return console.refuse(unknown(first));
+    }
+
+    private static ExitStatus run(Command command, Console console, List<String> words) {
+        var parsed = new WordSorter(command.usage()).sort(words);
+        if (parsed instanceof Parsed.Sound sound) {
+            return command.run(sound.words(), console);
+        }
+        if (parsed instanceof Parsed.Wrong wrong) {
+            return console.refuse(wrong.why());
+        }
+        console.out().print(HelpText.of(command.usage()));
+        return ExitStatus.NOTHING_FAILS;
+    }
+
+    private Refusal unknown(String word) {
+        var options = List.of("--help", "--version");
+        var known = commands.stream().map(command -> command.usage().name()).toList();
+        return word.startsWith("-")
+                ? new Refusal("no option " + word, meant(word, options, "before a command stand --help or --version"))
+                : new Refusal("no command \"" + word + "\"", meant(word, known, "it takes " + names()));
+    }
+
+    private static String meant(String word, List<String> known, String otherwise) {
+        return NearestName.of(word, known)
+                .map(near -> "did you mean " + near + "?")
+                .orElse(otherwise);
+    }
+
+    private String names() {
+        return String.join(
+                ", ", commands.stream().map(command -> command.usage().name()).toList());
     }
 }

@@ -13,6 +13,7 @@ import java.util.Collections;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * Files made ready beside their target, in a folder of their own on the same disk, so that moving them into place needs no
@@ -21,7 +22,7 @@ import java.util.Map;
 final class StagedFiles implements AutoCloseable {
     private final Path room;
     private final Map<String, String> digests = new LinkedHashMap<>();
-    private boolean left;
+    private final AtomicBoolean left = new AtomicBoolean();
 
     private StagedFiles(Path room) {
         this.room = room;
@@ -73,7 +74,7 @@ final class StagedFiles implements AutoCloseable {
 
     /** Leaves everything standing when closed, because something in it couldn't be put back. */
     void leave() {
-        left = true;
+        left.set(true);
     }
 
     static String digestOf(Path file) throws IOException {
@@ -89,7 +90,7 @@ final class StagedFiles implements AutoCloseable {
 
     @Override
     public void close() {
-        if (left) {
+        if (left.get()) {
             return;
         }
         try (var remains = Files.newDirectoryStream(room)) {

@@ -22,7 +22,9 @@ final class FindingText {
         text.append(FIRST).append(ink.strong(title(finding))).append('\n');
         text.append(Paragraph.of(REST, REST, finding.because()));
         text.append(Paragraph.of(REST, REST, facts(finding)));
-        if (finding.verdict() == Verdict.FAILS && finding.value().isPresent() && !finding.stack().isEmpty()) {
+        if (finding.verdict() == Verdict.FAILS
+                && finding.value().isPresent()
+                && !finding.stack().isEmpty()) {
             text.append(StackTable.of(finding.stack(), finding.value().get()).lines(DEEP));
         }
         if (!finding.restsOn().isEmpty()) {
@@ -41,7 +43,9 @@ final class FindingText {
 
     /** One line. */
     static String brief(Finding finding) {
-        var margin = finding.margin().map(quantity -> "  " + margin(quantity, finding)).orElse("");
+        var margin = finding.margin()
+                .map(quantity -> "  " + margin(quantity, finding))
+                .orElse("");
         return FIRST + title(finding) + margin + "\n";
     }
 
@@ -60,10 +64,13 @@ final class FindingText {
             join(facts, "while " + String.join(", ", finding.situation()));
         }
         finding.where()
-                .ifPresent(where -> join(
-                        facts, "at " + quantity(where.position()) + " of " + where.thing() + " " + where.piece()));
+                .ifPresent(where ->
+                        join(facts, "at " + quantity(where.position()) + " of " + where.thing() + " " + where.piece()));
         if (finding.at().isPresent() && finding.to().isPresent()) {
-            join(facts, "from " + point(finding.at().get()) + " to " + point(finding.to().get()));
+            join(
+                    facts,
+                    "from " + point(finding.at().get()) + " to "
+                            + point(finding.to().get()));
         }
         if (!finding.source().isEmpty()) {
             join(facts, "source: " + finding.source());
@@ -76,7 +83,9 @@ final class FindingText {
     }
 
     private static String margin(Quantity margin, Finding finding) {
-        var worst = finding.worst().map(quantity -> ", at worst " + quantity(quantity)).orElse("");
+        var worst = finding.worst()
+                .map(quantity -> ", at worst " + quantity(quantity))
+                .orElse("");
         return quantity(margin) + worst;
     }
 

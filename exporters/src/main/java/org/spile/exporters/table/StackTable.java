@@ -46,7 +46,10 @@ final class StackTable {
     }
 
     private int width(int column) {
-        return rows.stream().mapToInt(row -> Paragraph.length(row[column])).max().orElse(0);
+        return rows.stream()
+                .mapToInt(row -> Paragraph.length(row[column]))
+                .max()
+                .orElse(0);
     }
 
     private static String sign(double factor) {

@@ -111,7 +111,10 @@ class OutputFolderTest {
         files.put("plan.dxf", out -> {
             throw new IOException("No space left on device");
         });
-        assertRefused("no space left on device", "new", OutputFolder.at(disk.resolve("new/deep")).put(files, false));
+        assertRefused(
+                "no space left on device",
+                "new",
+                OutputFolder.at(disk.resolve("new/deep")).put(files, false));
         assertFalse(Files.exists(disk.resolve("new")));
     }
 
@@ -162,8 +165,7 @@ class OutputFolderTest {
             }
             Files.move(from, place, StandardCopyOption.ATOMIC_MOVE);
         };
-        return new OutputFolder(disk, move)
-                .put(files("a.svg", "new a", "b.svg", "new b", "c.svg", "new c"), true);
+        return new OutputFolder(disk, move).put(files("a.svg", "new a", "b.svg", "new b", "c.svg", "new c"), true);
     }
 
     private static Placing put(Path folder, boolean force, String... namesAndTexts) {
@@ -194,7 +196,9 @@ class OutputFolderTest {
         try (var paths = Files.newDirectoryStream(folder)) {
             for (var path : paths) {
                 if (!path.endsWith(OutputRecord.NAME)) {
-                    found.put(path.getFileName().toString(), Files.isDirectory(path) ? "(folder)" : Files.readString(path));
+                    found.put(
+                            path.getFileName().toString(),
+                            Files.isDirectory(path) ? "(folder)" : Files.readString(path));
                 }
             }
         }

@@ -3,50 +3,83 @@ package org.spile.exporters.command;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class SpileTest {
-
-    private record Answer(int status, String out, String err) {}
-
-    private static Answer spile(String... words) {
-        var out = new StringWriter();
-        var err = new StringWriter();
-        var status = Spile.run(new PrintWriter(out), new PrintWriter(err), words);
-        return new Answer(status, out.toString(), err.toString());
-    }
-
     @Test
     void help_goesToOutAndNamesTheExitStatuses() {
-        var answer = spile("--help");
+        var answer = Answer.to("--help");
         assertEquals(0, answer.status());
         assertEquals("", answer.err());
-        assertTrue(answer.out().contains("Exit status:"), answer.out());
+        assertTrue(answer.out().contains("Exit status"), answer.out());
     }
 
     @Test
     void version_isTheBuilds() {
-        var answer = spile("--version");
+        var answer = Answer.to("--version");
         assertEquals(0, answer.status());
-        assertTrue(answer.out().matches("spile \\d+\\.\\d+\\.\\d+\\R"), answer.out());
+        assertTrue(answer.out().matches("spile \\d+\\.\\d+\\.\\d+\n"), answer.out());
     }
 
     @Test
-    void unknownOption_oneLineOfErrorOneOfHint() {
-        var answer = spile("--hlep");
-        assertEquals(2, answer.status());
-        assertEquals("", answer.out());
+    void noWords_namesTheCommands() {
+        Answer.to().assertRefused("no command was given", "start");
+    }
+
+    @Test
+    void misspeltCommand_theNearest() {
+        Answer.to("strat", "hut").assertRefused("no command \"strat\"", "did you mean start?");
+    }
+
+    @Test
+    void strangeCommand_allOfThem() {
+        Answer.to("frobnicate").assertRefused("no command \"frobnicate\"", "it takes ");
+    }
+
+    @Test
+    void misspeltRootOption_theNearest() {
+        Answer.to("--hlep").assertRefused("no option --hlep", "did you mean --help?");
+    }
+
+    @Test
+    void misspeltOption_theNearest() {
+        Answer.to("start", "hut", "--hepl").assertRefused("start has no option --hepl", "did you mean --help?");
+    }
+
+    @Test
+    void missingOperand_itsName() {
+        Answer.to("start").assertRefused("start needs DIR", "spile start --help");
+    }
+
+    @Test
+    void oneWordTooMany_theWord() {
+        Answer.to("start", "a", "b").assertRefused("\"b\" is one word too many", "quote a value");
+    }
+
+    @Test
+    void controlCharacters_neverReachTheTerminal() {
+        var answer = Answer.to("start\u001b[31m\nx");
         assertEquals(2, answer.err().lines().count(), answer.err());
-        assertTrue(answer.err().contains("--hlep"), answer.err());
-        assertTrue(answer.err().contains("hint: "), answer.err());
+        assertTrue(answer.err().chars().noneMatch(c -> c == 27), answer.err());
     }
 
     @Test
-    void noWords_isAUsageErrorWithAHint() {
-        var answer = spile();
-        assertEquals(2, answer.status());
+    void ownFault_isOneLineWithoutATrace() {
+        var broken = new Command() {
+            @Override
+            public Usage usage() {
+                return new Usage("break", "breaks", List.of(), List.of(), List.of(), List.of());
+            }
+
+            @Override
+            public ExitStatus run(Words words, Console console) {
+                throw new IllegalStateException("a wheel came off");
+            }
+        };
+        var answer = Answer.of(new Spile(List.of(broken)), "break");
+        assertEquals(3, answer.status());
+        assertTrue(answer.err().contains("a wheel came off at org.spile"), answer.err());
         assertEquals(2, answer.err().lines().count(), answer.err());
     }
 }

@@ -42,8 +42,25 @@ class ReportJsonTest {
         assertEquals(List.of("spile", "house", "options", "summary", "findings"), names(root));
         assertEquals(
                 List.of(
-                        "id", "check", "subject", "against", "stance", "situation", "verdict", "value", "required",
-                        "margin", "worst", "stack", "at", "to", "where", "because", "rests on", "remedies", "source"),
+                        "id",
+                        "check",
+                        "subject",
+                        "against",
+                        "stance",
+                        "situation",
+                        "verdict",
+                        "value",
+                        "required",
+                        "margin",
+                        "worst",
+                        "stack",
+                        "at",
+                        "to",
+                        "where",
+                        "because",
+                        "rests on",
+                        "remedies",
+                        "source"),
                 names(root.path("findings").path(0)));
     }
 
@@ -74,7 +91,8 @@ class ReportJsonTest {
 
     @Test
     void schema_refusesWhatIsNotSaid() throws IOException {
-        var finding = (ObjectNode) READER.readTree(json(Examples.report())).path("findings").path(0);
+        var finding = (ObjectNode)
+                READER.readTree(json(Examples.report())).path("findings").path(0);
         for (var name : names(finding)) {
             var root = READER.readTree(json(Examples.report()));
             ((ObjectNode) root.path("findings").path(0)).remove(name);

@@ -14,8 +14,7 @@ class ReportTextTest {
     @Test
     void everyVerdict_asAPersonReadsIt() throws IOException {
         // Our own text, pinned; the numbers are worked by hand in Examples.
-        assertEquals(
-                """
+        assertEquals("""
                 Saltmarsh field station
                 with thin-foam
 
@@ -53,8 +52,7 @@ class ReportTextTest {
                   fit.depth: units.cooler to cavities.lobby-top  2 mm, at worst 2 mm
 
                 1 fails, 1 tight, 1 not known, 1 passes
-                """,
-                text(Examples.report(), Ink.PLAIN));
+                """, text(Examples.report(), Ink.PLAIN));
     }
 
     @Test

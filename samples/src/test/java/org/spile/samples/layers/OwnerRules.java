@@ -37,7 +37,7 @@ final class OwnerRules {
                 Rule.of(
                         owned(root, List.of("javax.xml..", "org.w3c.dom..", "org.xml.sax.."), "exporters.svg"),
                         "XmlAbroad"),
-                Rule.of(owned(root, List.of("picocli.."), "exporters.command"), "OptionAbroad"));
+                Rule.of(owned(root, List.of("org.apache.commons.cli.."), "exporters.command"), "OptionAbroad"));
     }
 
     private static ArchRule owned(String root, List<String> libraries, String... owners) {

@@ -97,12 +97,10 @@ final class ShapeRules {
     private static ArchRule instanceFieldsFinal(String root, Exceptions passed) {
         return fields().that(areWrittenOutInstanceFields(root + ".."))
                 .and(DescribedPredicate.not(moveAsTheyWork()))
-                .and(DescribedPredicate.not(areFilledByTheCommandLine()))
                 .and(DescribedPredicate.not(passed.below(root)))
                 .should()
                 .beFinal()
-                .as(
-                        "instance fields are final, except in builders, in a package's own readers and writers, and where the command line's library fills them");
+                .as("instance fields are final, except in builders and in a package's own readers and writers");
     }
 
     private static ArchRule staticFieldsFinal(String all) {
@@ -202,12 +200,5 @@ final class ShapeRules {
             var open = field.getOwner().getModifiers().contains(JavaModifier.PUBLIC);
             return name.endsWith("Builder") || (!open && cursor.matcher(name).matches());
         });
-    }
-
-    private static DescribedPredicate<JavaField> areFilledByTheCommandLine() {
-        return DescribedPredicate.describe(
-                "are filled by the command line's library",
-                field -> field.getAnnotations().stream()
-                        .anyMatch(mark -> mark.getRawType().getPackageName().equals("picocli")));
     }
 }

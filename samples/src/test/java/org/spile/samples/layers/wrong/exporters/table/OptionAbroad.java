@@ -1,6 +1,6 @@
 package org.spile.samples.layers.wrong.exporters.table;
 
-import picocli.CommandLine.ParseResult;
+import org.apache.commons.cli.CommandLine;
 
 /** A table knows the command line. */
-record OptionAbroad(ParseResult words) {}
+record OptionAbroad(CommandLine words) {}

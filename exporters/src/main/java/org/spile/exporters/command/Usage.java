@@ -1,0 +1,46 @@
+package org.spile.exporters.command;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A command as it is written: its name, the words behind it, its options, and what a learner wants to read.
+ *
+ * @param name one word
+ * @param says what it does, in half a line
+ * @param operands each stands once, in this order
+ * @param options in the order of the help
+ * @param text paragraphs of the help
+ * @param examples what to type, without the {@code spile} before it, each with a word on what it is for
+ */
+record Usage(
+        String name,
+        String says,
+        List<Operand> operands,
+        List<CommandOption> options,
+        List<String> text,
+        List<Example> examples) {
+    static final CommandOption HELP = new CommandOption("h", "help", "", false, "Prints this help.");
+
+    Usage {
+        operands = List.copyOf(operands);
+        var withHelp = new ArrayList<>(options);
+        withHelp.add(HELP);
+        options = List.copyOf(withHelp);
+        text = List.copyOf(text);
+        examples = List.copyOf(examples);
+    }
+
+    /** A word without dashes: {@code HOUSE}, "the house file". */
+    record Operand(String label, String says) {}
+
+    /** A line to type, and what it does. */
+    record Example(String line, String says) {}
+
+    /** {@code check HOUSE [OPTION ...]}. */
+    String synopsis() {
+        var line = new StringBuilder(name);
+        operands.forEach(operand -> line.append(' ').append(operand.label()));
+        return line.append(" [OPTION ...]").toString();
+    }
+}
