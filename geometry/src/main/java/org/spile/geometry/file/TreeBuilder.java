@@ -1,8 +1,8 @@
 package org.spile.geometry.file;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.snakeyaml.engine.v2.api.LoadSettings;
@@ -142,7 +142,7 @@ final class TreeBuilder {
 
     private MapNode map(MappingStartEvent open, int depth) {
         var entries = new ArrayList<MapNode.Entry>();
-        Map<String, Place> seen = new HashMap<>();
+        Map<String, Place> seen = new LinkedHashMap<>();
         Event event = events.next();
         while (event.getEventId() != Event.ID.MappingEnd) {
             Node key = node(event, depth + 1);

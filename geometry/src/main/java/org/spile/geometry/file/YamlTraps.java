@@ -2,7 +2,6 @@ package org.spile.geometry.file;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -11,7 +10,7 @@ import java.util.regex.Pattern;
  * <p>Each is told; the keys that only a trap made are taken out of the tree, so that they aren't told of twice.
  */
 final class YamlTraps {
-    private static final Set<String> FREE_TEXT = Set.of("title", "by", "for", "number");
+    private static final List<String> FREE_TEXT = List.of("title", "by", "for", "number");
     private static final Pattern NUMBER_START = Pattern.compile("\\d.*");
     private static final Pattern NUMBER_END = Pattern.compile(".*\\d");
     private static final Pattern WORD_NUMBER = Pattern.compile("([a-z][a-z0-9-]*) +(\\S.*)");
