@@ -12,6 +12,7 @@ module org.spile.geometry {
     exports org.spile.geometry.house.duct;
     exports org.spile.geometry.house.material;
     exports org.spile.geometry.house.told;
+    exports org.spile.geometry.kernel.clearance;
     exports org.spile.geometry.kernel.measure;
     exports org.spile.geometry.kernel.planar;
     exports org.spile.geometry.kernel.solid;

@@ -1,0 +1,256 @@
+package org.spile.geometry.kernel.clearance;
+
+/**
+ * Up to four points of the difference A − B, and the point of their hull nearest to the origin.
+ *
+ * <p>The nearest point is found region by region (Ericson, Real-Time Collision Detection, 2005, sections 5.1.2, 5.1.5
+ * and 5.1.6). Its direction comes from the geometry of the nearest feature, never from the weighted sum of its
+ * corners, which loses all digits close to contact: at an edge the double cross product, at a triangle the normal.
+ */
+final class Simplex {
+    /** Corners on A, on B, and their difference, three numbers each. */
+    final double[] onA = new double[12];
+
+    final double[] onB = new double[12];
+    final double[] diff = new double[12];
+    /** Which corner of A and of B each came from. */
+    final int[] cornerA = new int[4];
+
+    final int[] cornerB = new int[4];
+    final double[] weight = new double[4];
+    int size;
+
+    /** The nearest point's vector; it need not be the exact length, but is the exact direction. */
+    double vx;
+
+    double vy;
+    double vz;
+
+    private final int[] kept = new int[3];
+    private final double[] keptWeight = new double[3];
+
+    /** Best of the triangles tried. */
+    private double best2;
+
+    private int bestSize;
+    private final int[] best = new int[3];
+    private final double[] bestWeight = new double[3];
+
+    /** Reduces to the feature nearest to the origin; false if the origin is inside a tetrahedron. */
+    boolean reduce() {
+        switch (size) {
+            case 1 -> {
+                weight[0] = 1;
+                direct();
+                return true;
+            }
+            case 2 -> nearestOnEdge(0, 1);
+            case 3 -> nearestOnTriangle(0, 1, 2);
+            default -> {
+                if (!nearestOnTetrahedron()) {
+                    return false;
+                }
+                keepBest();
+                direct();
+                return true;
+            }
+        }
+        bestSize = keptSize;
+        System.arraycopy(kept, 0, best, 0, 3);
+        System.arraycopy(keptWeight, 0, bestWeight, 0, 3);
+        keepBest();
+        direct();
+        return true;
+    }
+
+    private int keptSize;
+
+    private void keep(int a, double wa) {
+        kept[0] = a;
+        keptWeight[0] = wa;
+        keptSize = 1;
+    }
+
+    private void keep(int a, double wa, int b, double wb) {
+        keep(a, wa);
+        kept[1] = b;
+        keptWeight[1] = wb;
+        keptSize = 2;
+    }
+
+    private void nearestOnEdge(int a, int b) {
+        double ax = diff[3 * a];
+        double ay = diff[3 * a + 1];
+        double az = diff[3 * a + 2];
+        double ex = diff[3 * b] - ax;
+        double ey = diff[3 * b + 1] - ay;
+        double ez = diff[3 * b + 2] - az;
+        double along = -(ax * ex + ay * ey + az * ez);
+        double length2 = ex * ex + ey * ey + ez * ez;
+        if (along <= 0) {
+            keep(a, 1);
+        } else if (along >= length2) {
+            keep(b, 1);
+        } else {
+            keep(a, 1 - along / length2, b, along / length2);
+        }
+    }
+
+    private void nearestOnTriangle(int a, int b, int c) {
+        double ax = diff[3 * a];
+        double ay = diff[3 * a + 1];
+        double az = diff[3 * a + 2];
+        double bx = diff[3 * b];
+        double by = diff[3 * b + 1];
+        double bz = diff[3 * b + 2];
+        double cx = diff[3 * c];
+        double cy = diff[3 * c + 1];
+        double cz = diff[3 * c + 2];
+        double abx = bx - ax;
+        double aby = by - ay;
+        double abz = bz - az;
+        double acx = cx - ax;
+        double acy = cy - ay;
+        double acz = cz - az;
+        double d1 = -(abx * ax + aby * ay + abz * az);
+        double d2 = -(acx * ax + acy * ay + acz * az);
+        if (d1 <= 0 && d2 <= 0) {
+            keep(a, 1);
+            return;
+        }
+        double d3 = -(abx * bx + aby * by + abz * bz);
+        double d4 = -(acx * bx + acy * by + acz * bz);
+        if (d3 >= 0 && d4 <= d3) {
+            keep(b, 1);
+            return;
+        }
+        double d5 = -(abx * cx + aby * cy + abz * cz);
+        double d6 = -(acx * cx + acy * cy + acz * cz);
+        if (d6 >= 0 && d5 <= d6) {
+            keep(c, 1);
+            return;
+        }
+        double vc = d1 * d4 - d3 * d2;
+        if (vc <= 0 && d1 >= 0 && d3 <= 0) {
+            nearestOnEdge(a, b);
+            return;
+        }
+        double vb = d5 * d2 - d1 * d6;
+        if (vb <= 0 && d2 >= 0 && d6 <= 0) {
+            nearestOnEdge(a, c);
+            return;
+        }
+        double va = d3 * d6 - d5 * d4;
+        if (va <= 0 && d4 - d3 >= 0 && d5 - d6 >= 0) {
+            nearestOnEdge(b, c);
+            return;
+        }
+        double sum = va + vb + vc;
+        keep(a, va / sum, b, vb / sum);
+        kept[2] = c;
+        keptWeight[2] = vc / sum;
+        keptSize = 3;
+    }
+
+    /** Tries each face that has the origin on its outer side; false if none has. */
+    private boolean nearestOnTetrahedron() {
+        best2 = Double.POSITIVE_INFINITY;
+        tryFace(0, 1, 2, 3);
+        tryFace(0, 1, 3, 2);
+        tryFace(0, 2, 3, 1);
+        tryFace(1, 2, 3, 0);
+        return best2 < Double.POSITIVE_INFINITY;
+    }
+
+    private void tryFace(int a, int b, int c, int opposite) {
+        double ax = diff[3 * a];
+        double ay = diff[3 * a + 1];
+        double az = diff[3 * a + 2];
+        double abx = diff[3 * b] - ax;
+        double aby = diff[3 * b + 1] - ay;
+        double abz = diff[3 * b + 2] - az;
+        double acx = diff[3 * c] - ax;
+        double acy = diff[3 * c + 1] - ay;
+        double acz = diff[3 * c + 2] - az;
+        double nx = aby * acz - abz * acy;
+        double ny = abz * acx - abx * acz;
+        double nz = abx * acy - aby * acx;
+        double origin = -(nx * ax + ny * ay + nz * az);
+        double other = nx * (diff[3 * opposite] - ax)
+                + ny * (diff[3 * opposite + 1] - ay)
+                + nz * (diff[3 * opposite + 2] - az);
+        if (origin * other > 0) {
+            return;
+        }
+        nearestOnTriangle(a, b, c);
+        double x = 0;
+        double y = 0;
+        double z = 0;
+        for (int k = 0; k < keptSize; k++) {
+            x += keptWeight[k] * diff[3 * kept[k]];
+            y += keptWeight[k] * diff[3 * kept[k] + 1];
+            z += keptWeight[k] * diff[3 * kept[k] + 2];
+        }
+        double d2 = x * x + y * y + z * z;
+        if (d2 < best2) {
+            best2 = d2;
+            bestSize = keptSize;
+            System.arraycopy(kept, 0, best, 0, 3);
+            System.arraycopy(keptWeight, 0, bestWeight, 0, 3);
+        }
+    }
+
+    /** Moves the kept corners to the front. They are in ascending order, so nothing is overwritten before it is read. */
+    private void keepBest() {
+        for (int k = 0; k < bestSize; k++) {
+            int from = best[k];
+            weight[k] = bestWeight[k];
+            if (from != k) {
+                cornerA[k] = cornerA[from];
+                cornerB[k] = cornerB[from];
+                for (int i = 0; i < 3; i++) {
+                    onA[3 * k + i] = onA[3 * from + i];
+                    onB[3 * k + i] = onB[3 * from + i];
+                    diff[3 * k + i] = diff[3 * from + i];
+                }
+            }
+        }
+        size = bestSize;
+    }
+
+    private void direct() {
+        double ax = diff[0];
+        double ay = diff[1];
+        double az = diff[2];
+        if (size == 1) {
+            vx = ax;
+            vy = ay;
+            vz = az;
+            return;
+        }
+        double ex = diff[3] - ax;
+        double ey = diff[4] - ay;
+        double ez = diff[5] - az;
+        if (size == 2) {
+            // e × (a × e) / e²
+            double cx = ay * ez - az * ey;
+            double cy = az * ex - ax * ez;
+            double cz = ax * ey - ay * ex;
+            double length2 = ex * ex + ey * ey + ez * ez;
+            vx = (ey * cz - ez * cy) / length2;
+            vy = (ez * cx - ex * cz) / length2;
+            vz = (ex * cy - ey * cx) / length2;
+            return;
+        }
+        double fx = diff[6] - ax;
+        double fy = diff[7] - ay;
+        double fz = diff[8] - az;
+        double nx = ey * fz - ez * fy;
+        double ny = ez * fx - ex * fz;
+        double nz = ex * fy - ey * fx;
+        double scale = (nx * ax + ny * ay + nz * az) / (nx * nx + ny * ny + nz * nz);
+        vx = nx * scale;
+        vy = ny * scale;
+        vz = nz * scale;
+    }
+}
