@@ -1,114 +1,127 @@
 package org.spile.geometry.kernel.clearance;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.spile.geometry.kernel.solid.ConvexPolyhedron;
 
 /**
- * The signed distance of two convex polyhedra by trying every pair of features: slow, plain, and independent of the
- * code under test.
+ * The signed distance of two convex polyhedra by trying every pair of features: plain, complete, and independent of
+ * the code under test.
  */
 final class BruteForce {
-    private final ConvexPolyhedron a;
-    private final ConvexPolyhedron b;
-    private double best = Double.POSITIVE_INFINITY;
-    private Vector3D onA = Vector3D.ZERO;
-    private Vector3D onB = Vector3D.ZERO;
+    /** A polyhedron as plain numbers: corners, face loops, edges and face normals. */
+    private static final class Shape {
+        final double[][] corners;
+        final int[][] faces;
+        final int[][] edges;
+        final double[][] normals;
 
-    private BruteForce(ConvexPolyhedron a, ConvexPolyhedron b) {
-        this.a = a;
-        this.b = b;
+        Shape(ConvexPolyhedron solid) {
+            corners = solid.vertices().stream()
+                    .map(v -> new double[] {v.getX(), v.getY(), v.getZ()})
+                    .toArray(double[][]::new);
+            faces = solid.faces().stream()
+                    .map(f -> f.stream().mapToInt(Integer::intValue).toArray())
+                    .toArray(int[][]::new);
+            normals = new double[faces.length][];
+            List<int[]> found = new ArrayList<>();
+            for (int f = 0; f < faces.length; f++) {
+                double[] base = corners[faces[f][0]];
+                double[] sum = new double[3];
+                for (int i = 0; i < faces[f].length; i++) {
+                    int from = faces[f][i];
+                    int to = faces[f][(i + 1) % faces[f].length];
+                    if (from < to) {
+                        found.add(new int[] {from, to});
+                    }
+                    sum = along(sum, cross(minus(corners[from], base), minus(corners[to], base)), 1);
+                }
+                normals[f] = unit(sum);
+            }
+            edges = found.toArray(int[][]::new);
+        }
     }
 
+    private double best = Double.POSITIVE_INFINITY;
+    private double[] onA;
+    private double[] onB;
+
+    private BruteForce() {}
+
     /** Distance if apart, minus the depth if not. */
-    static double signedDistance(ConvexPolyhedron a, ConvexPolyhedron b) {
+    static double signedDistance(ConvexPolyhedron first, ConvexPolyhedron second) {
+        Shape a = new Shape(first);
+        Shape b = new Shape(second);
         double depth = depth(a, b);
         return depth > 0 ? -depth : features(a, b).best;
     }
 
     /** Vector from the nearest point of A to that of B, for polyhedra that are apart. */
     static Vector3D between(ConvexPolyhedron a, ConvexPolyhedron b) {
-        BruteForce brute = features(a, b);
-        return brute.onB.subtract(brute.onA);
+        BruteForce brute = features(new Shape(a), new Shape(b));
+        return Vector3D.of(minus(brute.onB, brute.onA));
     }
 
-    private static BruteForce features(ConvexPolyhedron a, ConvexPolyhedron b) {
-        BruteForce brute = new BruteForce(a, b);
-        for (Vector3D corner : b.vertices()) {
-            for (List<Integer> face : a.faces()) {
-                brute.cornerToFace(corner, a, face, true);
-            }
+    private static BruteForce features(Shape a, Shape b) {
+        BruteForce brute = new BruteForce();
+        for (double[] corner : b.corners) {
+            brute.cornerToFaces(corner, a, true);
         }
-        for (Vector3D corner : a.vertices()) {
-            for (List<Integer> face : b.faces()) {
-                brute.cornerToFace(corner, b, face, false);
-            }
+        for (double[] corner : a.corners) {
+            brute.cornerToFaces(corner, b, false);
         }
-        for (List<Integer> f : a.faces()) {
-            for (int i = 0; i < f.size(); i++) {
-                brute.edgeToEdges(a.vertices().get(f.get(i)), a.vertices().get(f.get((i + 1) % f.size())));
+        for (int[] e : a.edges) {
+            for (int[] f : b.edges) {
+                brute.edgeToEdge(a.corners[e[0]], a.corners[e[1]], b.corners[f[0]], b.corners[f[1]]);
             }
         }
         return brute;
     }
 
-    private void cornerToFace(Vector3D p, ConvexPolyhedron solid, List<Integer> face, boolean faceOnA) {
-        List<Vector3D> v = solid.vertices();
-        Vector3D base = v.get(face.get(0));
-        Vector3D normal = v.get(face.get(1))
-                .subtract(base)
-                .cross(v.get(face.get(2)).subtract(base))
-                .normalize();
-        double height = p.subtract(base).dot(normal);
-        Vector3D foot = p.subtract(normal.multiply(height));
-        for (int i = 0; i < face.size(); i++) {
-            Vector3D from = v.get(face.get(i));
-            Vector3D side = v.get(face.get((i + 1) % face.size())).subtract(from);
-            if (side.cross(foot.subtract(from)).dot(normal) < 0) {
-                return;
+    private void cornerToFaces(double[] p, Shape solid, boolean faceOnA) {
+        for (int f = 0; f < solid.faces.length; f++) {
+            double[] normal = solid.normals[f];
+            int[] loop = solid.faces[f];
+            double height = dot(minus(p, solid.corners[loop[0]]), normal);
+            double[] foot = along(p, normal, -height);
+            boolean within = true;
+            for (int i = 0; within && i < loop.length; i++) {
+                double[] from = solid.corners[loop[i]];
+                double[] side = minus(solid.corners[loop[(i + 1) % loop.length]], from);
+                within = dot(cross(side, minus(foot, from)), normal) >= 0;
             }
-        }
-        take(faceOnA ? foot : p, faceOnA ? p : foot);
-    }
-
-    private void edgeToEdges(Vector3D p, Vector3D q) {
-        for (List<Integer> g : b.faces()) {
-            for (int i = 0; i < g.size(); i++) {
-                Vector3D r = b.vertices().get(g.get(i));
-                Vector3D s = b.vertices().get(g.get((i + 1) % g.size()));
-                edgeToEdge(p, q.subtract(p), r, s.subtract(r));
+            if (within) {
+                take(faceOnA ? foot : p, faceOnA ? p : foot);
             }
         }
     }
 
     /** The nearest points of two segments: inside both, or at an end of one. */
-    private void edgeToEdge(Vector3D p, Vector3D u, Vector3D r, Vector3D w) {
-        double uu = u.dot(u);
-        double uw = u.dot(w);
-        double ww = w.dot(w);
-        Vector3D between = p.subtract(r);
+    private void edgeToEdge(double[] p, double[] q, double[] r, double[] s) {
+        double[] u = minus(q, p);
+        double[] w = minus(s, r);
+        double uu = dot(u, u);
+        double uw = dot(u, w);
+        double ww = dot(w, w);
+        double[] between = minus(p, r);
         double det = uu * ww - uw * uw;
         if (det > 1e-12 * uu * ww) {
-            double s = (uw * w.dot(between) - ww * u.dot(between)) / det;
-            double t = (uu * w.dot(between) - uw * u.dot(between)) / det;
-            if (s >= 0 && s <= 1 && t >= 0 && t <= 1) {
-                take(p.add(u.multiply(s)), r.add(w.multiply(t)));
+            double atP = (uw * dot(w, between) - ww * dot(u, between)) / det;
+            double atR = (uu * dot(w, between) - uw * dot(u, between)) / det;
+            if (atP >= 0 && atP <= 1 && atR >= 0 && atR <= 1) {
+                take(along(p, u, atP), along(r, w, atR));
             }
         }
-        for (int end = 0; end < 2; end++) {
-            Vector3D onFirst = p.add(u.multiply(end));
-            take(onFirst, r.add(w.multiply(clamp(onFirst.subtract(r).dot(w) / ww))));
-            Vector3D onSecond = r.add(w.multiply(end));
-            take(p.add(u.multiply(clamp(onSecond.subtract(p).dot(u) / uu))), onSecond);
-        }
+        take(p, along(r, w, clamp(dot(minus(p, r), w) / ww)));
+        take(q, along(r, w, clamp(dot(minus(q, r), w) / ww)));
+        take(along(p, u, clamp(dot(minus(r, p), u) / uu)), r);
+        take(along(p, u, clamp(dot(minus(s, p), u) / uu)), s);
     }
 
-    private static double clamp(double t) {
-        return Math.max(0, Math.min(1, t));
-    }
-
-    private void take(Vector3D first, Vector3D second) {
-        double distance = first.distance(second);
+    private void take(double[] first, double[] second) {
+        double[] between = minus(second, first);
+        double distance = Math.sqrt(dot(between, between));
         if (distance < best) {
             best = distance;
             onA = first;
@@ -117,44 +130,64 @@ final class BruteForce {
     }
 
     /** The least shift that separates, over every face normal and every edge pair, one by one; not positive if apart. */
-    static double depth(ConvexPolyhedron a, ConvexPolyhedron b) {
+    private static double depth(Shape a, Shape b) {
         double least = Double.POSITIVE_INFINITY;
-        for (int f = 0; f < a.faces().size(); f++) {
-            least = Math.min(least, overlap(a, b, a.normal(f)));
+        for (double[] normal : a.normals) {
+            least = Math.min(least, overlap(a, b, normal));
         }
-        for (int f = 0; f < b.faces().size(); f++) {
-            least = Math.min(least, overlap(a, b, b.normal(f).negate()));
+        for (double[] normal : b.normals) {
+            least = Math.min(least, overlap(a, b, times(normal, -1)));
         }
-        for (List<Integer> f : a.faces()) {
-            for (int i = 0; i < f.size(); i++) {
-                Vector3D u = a.vertices()
-                        .get(f.get((i + 1) % f.size()))
-                        .subtract(a.vertices().get(f.get(i)));
-                for (List<Integer> g : b.faces()) {
-                    for (int k = 0; k < g.size(); k++) {
-                        Vector3D w = b.vertices()
-                                .get(g.get((k + 1) % g.size()))
-                                .subtract(b.vertices().get(g.get(k)));
-                        Vector3D cross = u.normalize().cross(w.normalize());
-                        if (cross.norm() > 1e-10) {
-                            least = Math.min(least, overlap(a, b, cross.normalize()));
-                        }
-                    }
+        for (int[] e : a.edges) {
+            double[] u = unit(minus(a.corners[e[1]], a.corners[e[0]]));
+            for (int[] f : b.edges) {
+                double[] cross = cross(u, unit(minus(b.corners[f[1]], b.corners[f[0]])));
+                if (dot(cross, cross) > 1e-20) {
+                    least = Math.min(least, overlap(a, b, unit(cross)));
+                    least = Math.min(least, overlap(a, b, times(unit(cross), -1)));
                 }
             }
         }
         return least;
     }
 
-    private static double overlap(ConvexPolyhedron a, ConvexPolyhedron b, Vector3D direction) {
+    private static double overlap(Shape a, Shape b, double[] direction) {
         double far = Double.NEGATIVE_INFINITY;
         double near = Double.POSITIVE_INFINITY;
-        for (Vector3D corner : a.vertices()) {
-            far = Math.max(far, corner.dot(direction));
+        for (double[] corner : a.corners) {
+            far = Math.max(far, dot(corner, direction));
         }
-        for (Vector3D corner : b.vertices()) {
-            near = Math.min(near, corner.dot(direction));
+        for (double[] corner : b.corners) {
+            near = Math.min(near, dot(corner, direction));
         }
         return far - near;
+    }
+
+    private static double clamp(double t) {
+        return Math.max(0, Math.min(1, t));
+    }
+
+    private static double[] minus(double[] a, double[] b) {
+        return new double[] {a[0] - b[0], a[1] - b[1], a[2] - b[2]};
+    }
+
+    private static double[] times(double[] a, double s) {
+        return new double[] {a[0] * s, a[1] * s, a[2] * s};
+    }
+
+    private static double[] along(double[] a, double[] u, double s) {
+        return new double[] {a[0] + s * u[0], a[1] + s * u[1], a[2] + s * u[2]};
+    }
+
+    private static double dot(double[] a, double[] b) {
+        return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+    }
+
+    private static double[] cross(double[] a, double[] b) {
+        return new double[] {a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
+    }
+
+    private static double[] unit(double[] a) {
+        return times(a, 1 / Math.sqrt(dot(a, a)));
     }
 }

@@ -12,7 +12,7 @@ import org.spile.geometry.kernel.solid.Move;
 
 /** The certified distance against all feature pairs, many random pairs of each kind, within 1e-6 mm. */
 class DistanceAgainstBruteForceTest {
-    private static final int PAIRS = 2_000;
+    private static final int PAIRS = Integer.getInteger("spile.pairs", 20_000);
 
     private final PairDistance pair = new PairDistance();
 
