@@ -50,7 +50,10 @@ final class AxisPlacing {
         asked.at().forEach(this::note);
         Optional<Stack> size = Optional.ofNullable(asked.sizes().get(axis));
         if (size.isPresent() && !(size.get().valueMm() >= 0)) {
-            return none("", asked.words().get(axis) + " " + mm(size.get()) + " is less than nothing", "Sizes are positive.");
+            return none(
+                    "",
+                    asked.words().get(axis) + " " + mm(size.get()) + " is less than nothing",
+                    "Sizes are positive.");
         }
         if (told.isEmpty()) {
             return unsaid(size);
@@ -154,7 +157,11 @@ final class AxisPlacing {
             return upright(size.get());
         }
         if (room.isEmpty()) {
-            return none("", "has no place " + Way.of(axis, 1).word() + " and " + Way.of(axis, -1).word(), "Write at:.");
+            return none(
+                    "",
+                    "has no place " + Way.of(axis, 1).word() + " and "
+                            + Way.of(axis, -1).word(),
+                    "Write at:.");
         }
         return Optional.of(Span.round(room.get().middle(), size.get()));
     }
@@ -166,8 +173,7 @@ final class AxisPlacing {
             Stack high = in.hanging().get().nearest(false, known).minus(unsaid.gap());
             return Optional.of(new Span(high.minus(size), high));
         }
-        Optional<Stack> low = unsaid.height()
-                .or(() -> in.resting().map(face -> face.nearest(false, known)));
+        Optional<Stack> low = unsaid.height().or(() -> in.resting().map(face -> face.nearest(false, known)));
         if (low.isEmpty()) {
             return none("", "has no height in " + in.id(), "Write its distance from a level face under at:.");
         }
@@ -184,7 +190,8 @@ final class AxisPlacing {
             return none(
                     ".at",
                     one.face() + " " + number(now(one)) + " + " + word() + " " + mm(size) + " + " + two.face() + " "
-                            + number(now(two)) + " = " + number(sum) + "; " + asked.in().id() + " is " + number(whole)
+                            + number(now(two)) + " = " + number(sum) + "; "
+                            + asked.in().id() + " is " + number(whole)
                             + " from " + one.face() + " to " + two.face() + ", " + number(Math.abs(whole - sum))
                             + (whole > sum ? " more" : " less"),
                     "Leave one out.");
@@ -196,7 +203,9 @@ final class AxisPlacing {
     }
 
     private boolean plain(FaceDistance distance) {
-        return !distance.out() && distance.far().isEmpty() && coordinate(distance).isEmpty();
+        return !distance.out()
+                && distance.far().isEmpty()
+                && coordinate(distance).isEmpty();
     }
 
     private double now(FaceDistance distance) {

@@ -11,8 +11,7 @@ import org.spile.geometry.kernel.measure.Stack;
 record Block(Span x, Span y, Span z) {
     /** A box round the origin. */
     static Block round(Stack along, Stack across, Stack up) {
-        return new Block(
-                Span.round(Stack.ZERO, along), Span.round(Stack.ZERO, across), Span.round(Stack.ZERO, up));
+        return new Block(Span.round(Stack.ZERO, along), Span.round(Stack.ZERO, across), Span.round(Stack.ZERO, up));
     }
 
     Span get(Axis axis) {

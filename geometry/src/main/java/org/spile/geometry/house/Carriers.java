@@ -40,8 +40,8 @@ final class Carriers {
     Optional<Stack> top(List<String> carriers, String path, Units units) {
         Stack top = null;
         for (String id : carriers) {
-            Optional<Stood> carrier = Optional.ofNullable(stood.get(id))
-                    .or(() -> units.get(id).map(UnitPlace::stood));
+            Optional<Stood> carrier =
+                    Optional.ofNullable(stood.get(id)).or(() -> units.get(id).map(UnitPlace::stood));
             if (carrier.isEmpty()) {
                 if (!knows(id) && !units.knows(id)) {
                     names.missing(path, id, told, "something to stand on", troubles);

@@ -31,8 +31,7 @@ record Cavity(
         Lined upper,
         Map<Way, Lined> leaning) {
     Cavity {
-        leaning = Collections.unmodifiableMap(
-                leaning.isEmpty() ? Map.of() : new EnumMap<>(leaning));
+        leaning = Collections.unmodifiableMap(leaning.isEmpty() ? Map.of() : new EnumMap<>(leaning));
     }
 
     /**

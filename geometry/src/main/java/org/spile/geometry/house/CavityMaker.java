@@ -53,9 +53,8 @@ final class CavityMaker {
     }
 
     Optional<Cavity> cavity() {
-        Optional<Plan> plan = wholeRoom()
-                ? over.map(Room::plan)
-                : new PlanPlacing(readings, troubles).plan(told.placed(), in);
+        Optional<Plan> plan =
+                wholeRoom() ? over.map(Room::plan) : new PlanPlacing(readings, troubles).plan(told.placed(), in);
         if (plan.isEmpty()) {
             return Optional.empty();
         }
@@ -98,8 +97,8 @@ final class CavityMaker {
         if (saysHeight()) {
             return placedUpright(high, drop);
         }
-        Optional<Slope> lower = below.or(() -> inferredBelow(base, above, high, ceiling)
-                .map(slope -> slope.plus(drop.times(-1))));
+        Optional<Slope> lower =
+                below.or(() -> inferredBelow(base, above, high, ceiling).map(slope -> slope.plus(drop.times(-1))));
         Optional<Slope> upper = above.or(() -> inferredAbove(below, base, high, ceiling));
         if (upper.isEmpty()) {
             troubles.wrong(
@@ -113,7 +112,9 @@ final class CavityMaker {
     private boolean saysHeight() {
         return told.placed().at().stream()
                 .anyMatch(d -> d.face().equals("z")
-                        || in.face(d.face()).filter(face -> face.axis() == Axis.Z).isPresent());
+                        || in.face(d.face())
+                                .filter(face -> face.axis() == Axis.Z)
+                                .isPresent());
     }
 
     private Optional<Limits> placedUpright(Optional<Stack> high, Stack drop) {
@@ -122,17 +123,12 @@ final class CavityMaker {
         told.placed().sizes().wideMm().ifPresent(size -> sizes.put(Axis.Y, readings.of(size)));
         high.ifPresent(size -> sizes.put(Axis.Z, size));
         Asked asked = new Asked(
-                told.placed().path(),
-                told.placed().at(),
-                sizes,
-                Set.of(),
-                Asked.ownWords(),
-                in,
-                Asked.Unsaid.CENTRED);
+                told.placed().path(), told.placed().at(), sizes, Set.of(), Asked.ownWords(), in, Asked.Unsaid.CENTRED);
         return new Placing(readings, troubles)
                 .block(asked)
                 .map(box -> new Limits(
-                        Slope.level(box.z().low().minus(drop)), Slope.level(box.z().high())));
+                        Slope.level(box.z().low().minus(drop)),
+                        Slope.level(box.z().high())));
     }
 
     private Optional<Slope> inferredBelow(
@@ -143,7 +139,9 @@ final class CavityMaker {
         if (high.isPresent() && over.isPresent() && ceiling.isPresent()) {
             return ceiling.map(slope -> slope.plus(high.get().times(-1)));
         }
-        if (over.isPresent() && over.get().told().ceiling().isPresent() && trailer.under().isPresent()) {
+        if (over.isPresent()
+                && over.get().told().ceiling().isPresent()
+                && trailer.under().isPresent()) {
             return over.get().upper();
         }
         return Optional.of(Slope.level(base));

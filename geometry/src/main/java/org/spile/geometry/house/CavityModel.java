@@ -115,8 +115,7 @@ final class CavityModel implements CavitySpace {
             if (outline.isConvex() && footprint.shell().stream().allMatch(outline::contains)) {
                 return List.of(footprint);
             }
-            List<Outline> pieces = Regions.intersection(
-                    List.of(footprint), List.of(outline));
+            List<Outline> pieces = Regions.intersection(List.of(footprint), List.of(outline));
             if (pieces.isEmpty()) {
                 throw new IllegalArgumentException(footprint + " lies outside " + id);
             }

@@ -51,9 +51,7 @@ final class Docking {
     }
 
     private Optional<ToldDock> dock(String trailer) {
-        return Optional.ofNullable(trailers.get(trailer))
-                .flatMap(Trailer::told)
-                .flatMap(ToldTrailer::dock);
+        return Optional.ofNullable(trailers.get(trailer)).flatMap(Trailer::told).flatMap(ToldTrailer::dock);
     }
 
     private Optional<Rigid> place(String id, Set<String> underWay) {
@@ -67,7 +65,8 @@ final class Docking {
             if (!trailers.containsKey(dock.get().to())) {
                 names.missing(dock.get().path() + ".to", dock.get().to(), trailers.keySet(), "a trailer", troubles);
             } else if (!underWay.add(id)) {
-                troubles.wrong(dock.get().path(), "docks to itself, in a circle", "One trailer has to stand by itself.");
+                troubles.wrong(
+                        dock.get().path(), "docks to itself, in a circle", "One trailer has to stand by itself.");
             } else {
                 Optional<Rigid> host = place(dock.get().to(), underWay);
                 placed = host.flatMap(rigid -> docked(id, dock.get()).map(own -> own.then(rigid)));
@@ -97,8 +96,7 @@ final class Docking {
         }
         Vector3D out = toFace.get().unit();
         Vector3D left = Vector3D.Unit.PLUS_Z.cross(out);
-        double quarter = Math.toDegrees(
-                angle(out.negate()) - angle(face.get().unit()));
+        double quarter = Math.toDegrees(angle(out.negate()) - angle(face.get().unit()));
         Spot mine = middle(trailers.get(id), face.get());
         Spot joint = middle(trailers.get(dock.to()), toFace.get())
                 .plus(out, readings.of(dock.apart()))

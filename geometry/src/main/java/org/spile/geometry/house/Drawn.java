@@ -14,7 +14,8 @@ final class Drawn {
         if (fault.isPresent()) {
             troubles.wrong(
                     told.path(),
-                    fault.get().reason() + " at " + AxisPlacing.number(fault.get().at().getX()) + " forward, "
+                    fault.get().reason() + " at "
+                            + AxisPlacing.number(fault.get().at().getX()) + " forward, "
                             + AxisPlacing.number(fault.get().at().getY()) + " to the left",
                     "An outline goes once round, without crossing or touching itself.");
             return Optional.empty();

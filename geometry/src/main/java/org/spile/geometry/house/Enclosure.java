@@ -38,12 +38,11 @@ record Enclosure(
     static Enclosure body(String id, String trailer, Span x, Span y, Span z) {
         Map<String, Surface> faces = new LinkedHashMap<>();
         for (Way way : Way.values()) {
-            Span span =
-                    switch (way.axis()) {
-                        case X -> x;
-                        case Y -> y;
-                        case Z -> z;
-                    };
+            Span span = switch (way.axis()) {
+                case X -> x;
+                case Y -> y;
+                case Z -> z;
+            };
             faces.put(way.face(), Surface.level(way, span.end(way)));
         }
         return new Enclosure(
@@ -73,10 +72,7 @@ record Enclosure(
     private static Stack widest(Surface face) {
         return face.at().knots().stream()
                 .map(Slope.Knot::value)
-                .reduce(
-                        face.outward().sign() > 0
-                                ? FirstOrder::greater
-                                : FirstOrder::lesser)
+                .reduce(face.outward().sign() > 0 ? FirstOrder::greater : FirstOrder::lesser)
                 .orElseThrow();
     }
 }

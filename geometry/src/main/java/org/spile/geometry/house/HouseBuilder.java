@@ -61,16 +61,7 @@ final class HouseBuilder {
             return new Resolved.Wrong(troubles.inOrder());
         }
         Model model = new Model(
-                spaces,
-                docking,
-                stances,
-                movers.places(),
-                placed,
-                openings,
-                pieces,
-                List.of(),
-                List.of(),
-                new Ties());
+                spaces, docking, stances, movers.places(), placed, openings, pieces, List.of(), List.of(), new Ties());
         return new Resolved.Sound(new HouseModel(told, materials, values, readings, model));
     }
 

@@ -17,8 +17,7 @@ final class HouseModel implements House {
     private final Model model;
     private final Map<String, Scene> scenes = new LinkedHashMap<>();
 
-    HouseModel(
-            ToldHouse told, Materials materials, Map<String, Double> values, Readings readings, Model model) {
+    HouseModel(ToldHouse told, Materials materials, Map<String, Double> values, Readings readings, Model model) {
         this.told = told;
         this.materials = materials;
         this.values = Map.copyOf(values);

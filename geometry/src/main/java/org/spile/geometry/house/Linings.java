@@ -97,8 +97,7 @@ final class Linings {
                 }
             }
         }
-        bodies.forEach((way, shapes) ->
-                add(way.face(), side(way), shapes, shown.getOrDefault(way, List.of()), false));
+        bodies.forEach((way, shapes) -> add(way.face(), side(way), shapes, shown.getOrDefault(way, List.of()), false));
     }
 
     private static String side(Way way) {
@@ -115,7 +114,8 @@ final class Linings {
     /** From the lowest place of the lower surface along a side to the highest of the upper one. */
     private Span height(Plan.Side side) {
         return new Span(
-                extreme(cavity.lower().bare(), side, false), extreme(cavity.upper().bare(), side, true));
+                extreme(cavity.lower().bare(), side, false),
+                extreme(cavity.upper().bare(), side, true));
     }
 
     private static Stack extreme(Slope slope, Plan.Side side, boolean greatest) {
@@ -161,8 +161,7 @@ final class Linings {
         return side.to().equals(other.from()) || other.to().equals(side.from());
     }
 
-    private static double distance(
-            Vector3D point, Plan.Side side) {
+    private static double distance(Vector3D point, Plan.Side side) {
         var from = side.from().at();
         var along = side.to().at().subtract(from);
         double t = Math.max(0, Math.min(1, point.subtract(from).dot(along) / along.normSq()));
@@ -173,8 +172,12 @@ final class Linings {
     private void leaning(Way way, Lined side) {
         Span x = cavity.plan().extent(Slabs.third(way.axis(), Axis.Z));
         Span range = new Span(
-                cavity.lower().bare().least(cavity.plan().extent(alongOf(cavity.lower().bare()))),
-                cavity.upper().bare().greatest(cavity.plan().extent(alongOf(cavity.upper().bare()))));
+                cavity.lower()
+                        .bare()
+                        .least(cavity.plan().extent(alongOf(cavity.lower().bare()))),
+                cavity.upper()
+                        .bare()
+                        .greatest(cavity.plan().extent(alongOf(cavity.upper().bare()))));
         Slope inner = side.lined().spread(Axis.Z, range);
         Slope face = side.bare().spread(Axis.Z, range);
         Slope outer = face.plus(Stack.constant(way.sign() * BACKING_MM));

@@ -71,15 +71,16 @@ final class Motions {
                 .with(across, box.get(across).end(edge.get()))
                 .with(through, box.get(through).end(opens.get()));
         Vector3D leaf = edge.get().opposite().unit();
-        return Optional.of(
-                new Motion.Swing(pin, leaf.cross(opens.get().unit()), readings.of(hinge.by())));
+        return Optional.of(new Motion.Swing(pin, leaf.cross(opens.get().unit()), readings.of(hinge.by())));
     }
 
     private Optional<Way> way(String word, String path) {
         Optional<Way> way = Way.named(word);
         if (way.isEmpty()) {
             troubles.wrong(
-                    path, "there is no way \"" + word + "\"", "A way is one of " + String.join(", ", Way.words()) + ".");
+                    path,
+                    "there is no way \"" + word + "\"",
+                    "A way is one of " + String.join(", ", Way.words()) + ".");
         }
         return way;
     }

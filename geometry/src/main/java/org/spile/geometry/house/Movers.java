@@ -84,14 +84,22 @@ final class Movers {
         String key = square.map(Axis::size).orElse("wide");
         Stack out = readings.of(thick.orElseGet(() -> Reading.byDefault(path + "." + key, Kind.LENGTH, LEAF_MM)));
         OnFace.Wish wish = new OnFace.Wish(
-                path, told.face(), out, true, true, told.placed().sizes(), told.placed().at(), in.get(), Unsaid.STANDS);
+                path,
+                told.face(),
+                out,
+                true,
+                true,
+                told.placed().sizes(),
+                told.placed().at(),
+                in.get(),
+                Unsaid.STANDS);
         Optional<Block> block = new OnFace(readings, troubles).block(wish);
         if (block.isEmpty()) {
             return;
         }
         Block leaf = raised(block.get(), told);
-        Stood stood = new Stood(
-                told.placed(), in.get(), leaf, Rigid.NONE, Optional.empty(), Optional.empty(), List.of());
+        Stood stood =
+                new Stood(told.placed(), in.get(), leaf, Rigid.NONE, Optional.empty(), Optional.empty(), List.of());
         new Motions(readings, troubles)
                 .of(path, leaf, told.slides().map(List::of).orElse(List.of()), told.hinge())
                 .ifPresent(motion -> {
@@ -104,7 +112,8 @@ final class Movers {
     private Block raised(Block leaf, ToldOpening told) {
         return told.undercut()
                 .map(gap -> leaf.with(
-                        Axis.Z, new Span(leaf.z().low().plus(readings.of(gap)), leaf.z().high())))
+                        Axis.Z,
+                        new Span(leaf.z().low().plus(readings.of(gap)), leaf.z().high())))
                 .orElse(leaf);
     }
 
@@ -114,7 +123,11 @@ final class Movers {
         }
         if (!house.movers().containsKey(told.rides()) && !places.containsKey(told.rides())) {
             names.missing(
-                    told.placed().path() + ".rides", told.rides(), house.movers().keySet(), "a mover", troubles);
+                    told.placed().path() + ".rides",
+                    told.rides(),
+                    house.movers().keySet(),
+                    "a mover",
+                    troubles);
             return;
         }
         Set<String> chain = new LinkedHashSet<>();

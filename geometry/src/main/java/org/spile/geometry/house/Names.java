@@ -20,7 +20,10 @@ final class Names {
         add("trailers", "a trailer", house.trailers().keySet());
         add("rooms", "a room", house.rooms().keySet());
         for (Map.Entry<String, ToldRoom> room : house.rooms().entrySet()) {
-            add("rooms." + room.getKey() + ".openings", "an opening", room.getValue().openings().keySet());
+            add(
+                    "rooms." + room.getKey() + ".openings",
+                    "an opening",
+                    room.getValue().openings().keySet());
         }
         add("cavities", "a cavity", house.cavities().keySet());
         add("fixtures", "a fixture", house.fixtures().keySet());
@@ -75,11 +78,11 @@ final class Names {
 
     /** "there is no X", or "X is a fixture", with the nearest that would do. */
     void missing(String path, String wrong, Collection<String> wanted, String wantedPhrase, Troubles troubles) {
-        String says = knows(wrong) ? "\"" + wrong + "\" is " + phrases.get(wrong) + ", not " + wantedPhrase
+        String says = knows(wrong)
+                ? "\"" + wrong + "\" is " + phrases.get(wrong) + ", not " + wantedPhrase
                 : "there is no \"" + wrong + "\"";
         String advice = NearestName.of(wrong, wanted)
-                .map(id -> "Nearest: \"" + id + "\""
-                        + (phrases.containsKey(id) ? " (" + phrases.get(id) + ")." : "."))
+                .map(id -> "Nearest: \"" + id + "\"" + (phrases.containsKey(id) ? " (" + phrases.get(id) + ")." : "."))
                 .orElse(wanted.isEmpty() ? "There is none to name." : "There is: " + String.join(", ", wanted) + ".");
         troubles.wrong(path, says, advice);
     }

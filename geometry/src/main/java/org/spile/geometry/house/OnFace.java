@@ -79,7 +79,10 @@ final class OnFace {
         int told = 0;
         for (FaceDistance distance : wish.at()) {
             boolean on = AxisPlacing.coordinate(distance).filter(a -> a == axis).isPresent()
-                    || wish.in().face(distance.face()).filter(f -> f.axis() == axis).isPresent();
+                    || wish.in()
+                            .face(distance.face())
+                            .filter(f -> f.axis() == axis)
+                            .isPresent();
             told += on ? distance.far().isPresent() ? 2 : 1 : 0;
         }
         return told > 1;

@@ -63,7 +63,6 @@ record Opening(
     /** The same in the site frame. */
     Mouth mouth(Rigid toSite) {
         Opening site = moved(toSite);
-        return new Mouth(
-                path, thing, title, trailer, site.centre.at(), site.outward, site.side, section());
+        return new Mouth(path, thing, title, trailer, site.centre.at(), site.outward, site.side, section());
     }
 }

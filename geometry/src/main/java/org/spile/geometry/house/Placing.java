@@ -59,8 +59,7 @@ final class Placing {
                 String nearest = NearestName.of(distance.face(), words)
                         .map(word -> "Nearest: " + word + ".")
                         .orElse("Its faces: " + String.join(", ", words) + ".");
-                troubles.wrong(
-                        distance.path(), asked.in().id() + " has no face \"" + distance.face() + "\"", nearest);
+                troubles.wrong(distance.path(), asked.in().id() + " has no face \"" + distance.face() + "\"", nearest);
             }
         }
         return all;

@@ -9,7 +9,6 @@ import java.util.Set;
 import org.spile.geometry.house.Asked.Unsaid;
 import org.spile.geometry.house.spot.Axis;
 import org.spile.geometry.house.spot.Plan;
-import org.spile.geometry.house.spot.Span;
 import org.spile.geometry.house.spot.Spot;
 import org.spile.geometry.house.told.FaceDistance;
 import org.spile.geometry.house.told.Placed;
@@ -78,7 +77,9 @@ final class PlanPlacing {
         List<FaceDistance> level = new ArrayList<>();
         for (FaceDistance distance : at) {
             boolean upright = distance.face().equals("z")
-                    || in.face(distance.face()).filter(face -> face.axis() == Axis.Z).isPresent();
+                    || in.face(distance.face())
+                            .filter(face -> face.axis() == Axis.Z)
+                            .isPresent();
             if (!upright) {
                 level.add(distance);
             }
@@ -106,5 +107,4 @@ final class PlanPlacing {
         Reading reading = Reading.of("", Kind.LENGTH, mm);
         return new FaceDistance(path + ".outline", face, reading, Optional.empty(), false);
     }
-
 }

@@ -51,7 +51,8 @@ final class RoomModel implements RoomSpace {
 
     @Override
     public Stack floor() {
-        return toSite.apply(room.plan().corners().get(0).with(Axis.Z, room.floor())).z();
+        return toSite.apply(room.plan().corners().get(0).with(Axis.Z, room.floor()))
+                .z();
     }
 
     @Override

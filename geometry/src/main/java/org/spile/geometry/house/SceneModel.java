@@ -66,7 +66,8 @@ final class SceneModel implements Scene {
         Rigid rigid = moved(piece.mover()).then(trailers.get(piece.trailer()));
         Shape shape = piece.shape().moved(rigid);
         Optional<Body> shown = piece.shown()
-                .map(s -> s.equals(piece.shape()) ? shape.body() : s.moved(rigid).body());
+                .map(s ->
+                        s.equals(piece.shape()) ? shape.body() : s.moved(rigid).body());
         return new Part(
                 piece.id(),
                 piece.thing(),

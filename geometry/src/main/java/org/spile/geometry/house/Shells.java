@@ -108,7 +108,8 @@ final class Shells {
                     outer.from().toward(outer.to(), cuts.get(i + 1)),
                     inner.from().toward(inner.to(), cuts.get(i + 1)),
                     inner.from().toward(inner.to(), cuts.get(i)));
-            slabs.add(Loft.between(ring, ring.stream().map(spot -> topped(spot, under)).toList()));
+            slabs.add(Loft.between(
+                    ring, ring.stream().map(spot -> topped(spot, under)).toList()));
         }
         return slabs;
     }

@@ -94,7 +94,12 @@ record SideCut(Way way, Slope side, double across) {
         List<Knot> knots = surface.knots();
         for (int i = 0; surface.along() == axis && i + 1 < knots.size(); i++) {
             for (int j = 0; j + 1 < side.knots().size(); j++) {
-                meeting(knots.get(i), knots.get(i + 1), side.knots().get(j), side.knots().get(j + 1), meetings);
+                meeting(
+                        knots.get(i),
+                        knots.get(i + 1),
+                        side.knots().get(j),
+                        side.knots().get(j + 1),
+                        meetings);
             }
         }
         return meetings;

@@ -87,8 +87,8 @@ final class SpaceMaker {
         }
         Stack floor = readings.of(room.floor());
         Optional<Slope> own = room.ceiling()
-                .flatMap(surface -> new SurfaceReader(readings, troubles)
-                        .upright(surface, Room.sides(plan.get()), floor));
+                .flatMap(surface ->
+                        new SurfaceReader(readings, troubles).upright(surface, Room.sides(plan.get()), floor));
         Optional<Slope> upper = own.or(trailer.get()::under);
         List<ToldLayer> linings =
                 own.isPresent() ? room.ceiling().map(ToldSurface::linings).orElse(List.of()) : List.of();
@@ -127,8 +127,7 @@ final class SpaceMaker {
     }
 
     private Optional<Cavity> cavity(ToldCavity cavity, Room room, Optional<Room> over) {
-        return new CavityMaker(
-                        readings, troubles, cavity, room.trailer(), Optional.of(room), over, room.enclosure())
+        return new CavityMaker(readings, troubles, cavity, room.trailer(), Optional.of(room), over, room.enclosure())
                 .cavity();
     }
 }

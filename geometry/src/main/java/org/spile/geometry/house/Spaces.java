@@ -82,7 +82,9 @@ final class Spaces {
         troubles.wrong(
                 placed.path(),
                 "doesn't say what it is in",
-                spaces.isEmpty() ? "Tell a cavity or a room first." : "Write in: " + spaces.get(0) + ", or another space.");
+                spaces.isEmpty()
+                        ? "Tell a cavity or a room first."
+                        : "Write in: " + spaces.get(0) + ", or another space.");
         return Optional.empty();
     }
 
@@ -118,5 +120,4 @@ final class Spaces {
                 .map(ceiling -> z <= ceiling.nearest(false, at).valueMm())
                 .orElse(true);
     }
-
 }

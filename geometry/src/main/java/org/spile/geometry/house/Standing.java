@@ -102,13 +102,12 @@ final class Standing {
             box = stood.with(Axis.X, Span.round(middle.x(), stood.y().size()))
                     .with(Axis.Y, Span.round(middle.y(), stood.x().size()));
         }
-        double fixed =
-                switch (front) {
-                    case LEFT -> 90;
-                    case RIGHT -> -90;
-                    case AFT -> 180;
-                    case FORWARD, UP, DOWN -> 0;
-                };
+        double fixed = switch (front) {
+            case LEFT -> 90;
+            case RIGHT -> -90;
+            case AFT -> 180;
+            case FORWARD, UP, DOWN -> 0;
+        };
         Rigid turn = Rigid.NONE;
         if (quarter || placed.turned().isPresent()) {
             turn = Rigid.turn(middle, Vector3D.Unit.PLUS_Z, deg.plus(fixed));
@@ -122,8 +121,8 @@ final class Standing {
         List<Block> boxes = new ArrayList<>();
         for (ToldBox box : placed.bodies()) {
             Map<Axis, Stack> sizes = own(box.sizes());
-            Asked asked = new Asked(
-                    box.path(), box.at(), sizes, Set.of(), Asked.ownWords(), first.faces(), Unsaid.CENTRED);
+            Asked asked =
+                    new Asked(box.path(), box.at(), sizes, Set.of(), Asked.ownWords(), first.faces(), Unsaid.CENTRED);
             new Placing(readings, troubles).block(asked).ifPresent(boxes::add);
         }
         return boxes;
@@ -207,13 +206,11 @@ final class Standing {
 
     /** The outline turned, round the middle of its bounds as turned. */
     private Optional<Plan> drawn(ToldSizes sizes, Stack deg) {
-        Optional<Outline> outline =
-                sizes.outline().flatMap(told -> Drawn.outline(told, troubles));
+        Optional<Outline> outline = sizes.outline().flatMap(told -> Drawn.outline(told, troubles));
         return outline.map(o -> {
             Rigid turn = Rigid.turn(Spot.ORIGIN, Vector3D.Unit.PLUS_Z, deg);
-            Plan turned = new Plan(Plan.of(o, Spot.ORIGIN).corners().stream()
-                    .map(turn::apply)
-                    .toList());
+            Plan turned = new Plan(
+                    Plan.of(o, Spot.ORIGIN).corners().stream().map(turn::apply).toList());
             Spot middle = new Spot(
                     turned.extent(Axis.X).middle(), turned.extent(Axis.Y).middle(), Stack.ZERO);
             return new Plan(turned.corners().stream().map(c -> c.minus(middle)).toList());

@@ -25,13 +25,7 @@ import org.spile.geometry.kernel.measure.Stack;
  * @param more its further boxes, along its own axes
  */
 record Stood(
-        Placed placed,
-        Enclosure in,
-        Block own,
-        Rigid turn,
-        Optional<Axis> rod,
-        Optional<Plan> plan,
-        List<Block> more) {
+        Placed placed, Enclosure in, Block own, Rigid turn, Optional<Axis> rod, Optional<Plan> plan, List<Block> more) {
     Stood {
         more = List.copyOf(more);
     }

@@ -43,8 +43,7 @@ final class SurfaceReader {
                 return Optional.empty();
             }
             points.add(new Placed(
-                    placed.get().axis(),
-                    new Knot(placed.get().knot().at(), from.plus(readings.of(point.up())))));
+                    placed.get().axis(), new Knot(placed.get().knot().at(), from.plus(readings.of(point.up())))));
         }
         return joined(told, points);
     }
@@ -117,7 +116,6 @@ final class SurfaceReader {
                 return Optional.empty();
             }
         }
-        return Optional.of(
-                knots.size() == 1 ? Slope.level(knots.get(0).value()) : Slope.through(axis, knots));
+        return Optional.of(knots.size() == 1 ? Slope.level(knots.get(0).value()) : Slope.through(axis, knots));
     }
 }

@@ -19,8 +19,7 @@ import org.spile.geometry.kernel.measure.Stack;
  * @param under the bare underside of its roof
  * @param over the weather side of its roof
  */
-record Trailer(
-        String id, Optional<ToldTrailer> told, Plan deck, Optional<Slope> under, Optional<Slope> over) {
+record Trailer(String id, Optional<ToldTrailer> told, Plan deck, Optional<Slope> under, Optional<Slope> over) {
     String path() {
         return told.map(t -> t.deck().path()).orElse("trailers");
     }

@@ -45,14 +45,14 @@ final class TrailerMaker {
                 .upright(told.roof().get(), bare.enclosure().faces(), Stack.ZERO);
         if (under.isEmpty()) {
             if (troubles.none()) {
-                troubles.wrong(told.roof().get().path(), "has no height", "Write profile:, or at: its height above the deck.");
+                troubles.wrong(
+                        told.roof().get().path(), "has no height", "Write profile:, or at: its height above the deck.");
             }
             return Optional.empty();
         }
         Slope whole = under.get().over(deck.get().extent(along(under.get())));
         Slope over = whole.offset(readings.of(told.roof().get().layers()), 1);
-        return Optional.of(
-                new Trailer(bare.id(), bare.told(), bare.deck(), Optional.of(whole), Optional.of(over)));
+        return Optional.of(new Trailer(bare.id(), bare.told(), bare.deck(), Optional.of(whole), Optional.of(over)));
     }
 
     private static Axis along(Slope slope) {
@@ -61,8 +61,7 @@ final class TrailerMaker {
 
     private Optional<Plan> rectangle(Placed deck) {
         ToldSizes sizes = deck.sizes();
-        for (var size : List.of(
-                new Wanted("long", sizes.longMm()), new Wanted("wide", sizes.wideMm()))) {
+        for (var size : List.of(new Wanted("long", sizes.longMm()), new Wanted("wide", sizes.wideMm()))) {
             if (size.reading().isEmpty()) {
                 troubles.wrong(deck.path(), "has no " + size.word(), "Write " + size.word() + ":, or an outline:.");
             }

@@ -25,27 +25,22 @@ final class UnitFittings {
     UnitPlace fitted(ToldUnit told, Stood stood, Block inner) {
         Enclosure within = Enclosure.body(told.placed().id(), stood.in().trailer(), inner.x(), inner.y(), inner.z());
         Map<String, Opening> openings = new LinkedHashMap<>();
-        told.spigots().forEach((name, spigot) ->
-                opening(told, stood, within, spigot, true).ifPresent(o -> openings.put(name, o)));
-        told.ports().forEach((name, port) ->
-                opening(told, stood, stood.faces(), port, false).ifPresent(o -> openings.put(name, o)));
+        told.spigots()
+                .forEach((name, spigot) ->
+                        opening(told, stood, within, spigot, true).ifPresent(o -> openings.put(name, o)));
+        told.ports()
+                .forEach((name, port) ->
+                        opening(told, stood, stood.faces(), port, false).ifPresent(o -> openings.put(name, o)));
         Map<String, Block> service = new LinkedHashMap<>();
-        told.service().forEach((purpose, room) ->
-                service(room, stood.faces()).ifPresent(block -> service.put(purpose, block)));
+        told.service()
+                .forEach((purpose, room) ->
+                        service(room, stood.faces()).ifPresent(block -> service.put(purpose, block)));
         return new UnitPlace(told, stood, inner, service, openings);
     }
 
     private Optional<Opening> opening(ToldUnit told, Stood stood, Enclosure in, ToldSpigot spigot, boolean fills) {
         OnFace.Wish wish = new OnFace.Wish(
-                spigot.path(),
-                spigot.face(),
-                Stack.ZERO,
-                true,
-                fills,
-                spigot.sizes(),
-                spigot.at(),
-                in,
-                Unsaid.CENTRED);
+                spigot.path(), spigot.face(), Stack.ZERO, true, fills, spigot.sizes(), spigot.at(), in, Unsaid.CENTRED);
         return onFace.block(wish).map(block -> {
             Way face = in.face(spigot.face()).orElseThrow().outward();
             Axis wide = OnFace.wide(face);

@@ -17,8 +17,7 @@ import org.spile.geometry.house.told.ToldUnit;
  * @param service its rooms for service, along its own axes, by purpose
  * @param openings its spigots and ports by name
  */
-record UnitPlace(
-        ToldUnit told, Stood stood, Block inner, Map<String, Block> service, Map<String, Opening> openings) {
+record UnitPlace(ToldUnit told, Stood stood, Block inner, Map<String, Block> service, Map<String, Opening> openings) {
     UnitPlace {
         service = new LinkedHashMap<>(service);
         openings = new LinkedHashMap<>(openings);

@@ -112,23 +112,24 @@ final class Units {
         Stack wrap = readings.of(layers(unit, false));
         UnitFittings fittings = new UnitFittings(readings, troubles);
         if (!unit.joins().isEmpty()) {
-            return joined(unit, within, wrap)
-                    .map(joined -> fittings.fitted(unit, joined.stood(), joined.inner()));
+            return joined(unit, within, wrap).map(joined -> fittings.fitted(unit, joined.stood(), joined.inner()));
         }
         Optional<Enclosure> in = spaces.of(unit.placed(), true);
         if (in.isEmpty()) {
             return Optional.empty();
         }
         Optional<Unsaid> unsaid = unsaid(unit, in.get());
-        return unsaid.flatMap(u -> new Standing(readings, troubles)
-                        .stand(unit.placed(), in.get(), u, front(unit), wrap))
+        return unsaid.flatMap(
+                        u -> new Standing(readings, troubles).stand(unit.placed(), in.get(), u, front(unit), wrap))
                 .map(stood -> fittings.fitted(
                         unit, stood, stood.own().wrapped(within.plus(wrap).times(-1))));
     }
 
     static List<ToldLayer> layers(ToldUnit unit, boolean within) {
         int n = unit.layersWithin();
-        return within ? unit.layers().subList(0, n) : unit.layers().subList(n, unit.layers().size());
+        return within
+                ? unit.layers().subList(0, n)
+                : unit.layers().subList(n, unit.layers().size());
     }
 
     private static Way front(ToldUnit unit) {
@@ -137,14 +138,17 @@ final class Units {
 
     private Optional<Unsaid> unsaid(ToldUnit unit, Enclosure in) {
         if (!unit.standsOn().isEmpty()) {
-            return carriers
-                    .top(unit.standsOn(), unit.placed().path() + ".stands-on", this)
+            return carriers.top(unit.standsOn(), unit.placed().path() + ".stands-on", this)
                     .map(Unsaid::standsOn);
         }
         for (String carrier : unit.hungFrom()) {
             if (!carrier.equals("top") && !carriers.knows(carrier) && !knows(carrier)) {
                 names.missing(
-                        unit.placed().path() + ".hung-from", carrier, carriers.ids(), "something to hang from", troubles);
+                        unit.placed().path() + ".hung-from",
+                        carrier,
+                        carriers.ids(),
+                        "something to hang from",
+                        troubles);
             }
         }
         boolean hangs = !unit.hungFrom().isEmpty() || spaces.cavities().containsKey(in.id());
@@ -166,7 +170,9 @@ final class Units {
             troubles.wrong(path + ".at", "it joins " + unit.joins() + ", which places it already", "Leave at: out.");
         }
         ToldSizes sizes = unit.placed().sizes();
-        if (sizes.longMm().isEmpty() || sizes.wideMm().isEmpty() || sizes.highMm().isEmpty()) {
+        if (sizes.longMm().isEmpty()
+                || sizes.wideMm().isEmpty()
+                || sizes.highMm().isEmpty()) {
             String word = sizes.longMm().isEmpty() ? "long" : sizes.wideMm().isEmpty() ? "wide" : "high";
             troubles.wrong(path, "has no " + word, "A unit that joins another needs long, wide and high.");
             return Optional.empty();
@@ -183,11 +189,12 @@ final class Units {
                 Span.round(centre.x(), sideways ? across : along),
                 Span.round(centre.y(), sideways ? along : across),
                 Span.round(centre.z(), up));
-        inner = inner.with(out.axis(), beyond(centre.get(out.axis()), inner.get(out.axis()).size(), out));
+        inner = inner.with(
+                out.axis(), beyond(centre.get(out.axis()), inner.get(out.axis()).size(), out));
         Block outer = inner.wrapped(within.plus(wrap));
         outer = outer.with(out.axis(), openEnd(outer.get(out.axis()), inner.get(out.axis()), out));
-        Stood stood = new Stood(
-                unit.placed(), host.in(), outer, host.turn(), Optional.empty(), Optional.empty(), List.of());
+        Stood stood =
+                new Stood(unit.placed(), host.in(), outer, host.turn(), Optional.empty(), Optional.empty(), List.of());
         return Optional.of(new Joined(stood, inner));
     }
 
@@ -238,5 +245,4 @@ final class Units {
     Optional<Vector3D> outward(String id, String face) {
         return get(id).flatMap(place -> place.outward(face));
     }
-
 }

@@ -24,8 +24,7 @@ class FiveLineHouseTest {
 
     private static ToldHouse told(Optional<Double> top) {
         var at = top.map(mm -> List.of(Tell.from("units.cooler", "top", mm))).orElse(List.of());
-        var lining = Tell.lined(
-                "cavities.loft.top", Tell.layer("cavities.loft.top.linings[1]", "pir", 25));
+        var lining = Tell.lined("cavities.loft.top", Tell.layer("cavities.loft.top.linings[1]", "pir", 25));
         return Tell.house(
                 List.of(Tell.cavity(
                         Tell.placed("cavities", "loft", Tell.box("cavities.loft", 1650, 900, 262)),
@@ -40,7 +39,8 @@ class FiveLineHouseTest {
     }
 
     private static House sound(Resolved resolved) {
-        return assertInstanceOf(Resolved.Sound.class, resolved, resolved::toString).house();
+        return assertInstanceOf(Resolved.Sound.class, resolved, resolved::toString)
+                .house();
     }
 
     private static Scene scene(Resolved resolved) {
@@ -61,7 +61,8 @@ class FiveLineHouseTest {
 
     @Test
     void middle_whereUnsaid() {
-        Vector3D middle = bounds(scene(House.of(told(Optional.of(46.0)))), "units.cooler").middle();
+        Vector3D middle =
+                bounds(scene(House.of(told(Optional.of(46.0)))), "units.cooler").middle();
         assertEquals(825, middle.getX(), EXACT);
         assertEquals(0, middle.getY(), EXACT);
     }
@@ -95,7 +96,10 @@ class FiveLineHouseTest {
         assertEquals(237, depth.stack().valueMm(), EXACT);
         assertEquals(
                 List.of("cavities.loft.ceiling.drop", "cavities.loft.high", "cavities.loft.top.linings[1].pir"),
-                depth.stack().layers().stream().map(l -> l.reading().path()).sorted().toList());
+                depth.stack().layers().stream()
+                        .map(l -> l.reading().path())
+                        .sorted()
+                        .toList());
         assertThrows(IllegalArgumentException.class, () -> loft.leastDepth(Outline.rectangle(1700, 0, 1800, 10)));
     }
 

@@ -43,7 +43,15 @@ final class Tell {
     static Placed placed(String section, String id, ToldSizes sizes, FaceDistance... at) {
         String path = section + "." + id;
         return new Placed(
-                path, id, id, Optional.empty(), Arrays.asList(at), sizes, Optional.empty(), List.of(), Optional.empty());
+                path,
+                id,
+                id,
+                Optional.empty(),
+                Arrays.asList(at),
+                sizes,
+                Optional.empty(),
+                List.of(),
+                Optional.empty());
     }
 
     static ToldLayer layer(String path, String material, double thick) {
@@ -104,14 +112,7 @@ final class Tell {
                 Map.of(),
                 Optional.empty(),
                 new ToldLimits(
-                        Optional.empty(),
-                        Optional.empty(),
-                        Map.of(),
-                        Map.of(),
-                        Map.of(),
-                        Map.of(),
-                        Map.of(),
-                        Map.of()),
+                        Optional.empty(), Optional.empty(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of()),
                 Map.of(),
                 Map.of(),
                 Map.of());

@@ -154,7 +154,8 @@ public final class Loft implements Give {
         double most = Double.NEGATIVE_INFINITY;
         for (int[] triangle : triangles) {
             Vector3D a = at.get(triangle[0]);
-            Vector3D normal = at.get(triangle[1]).subtract(a).cross(at.get(triangle[2]).subtract(a));
+            Vector3D normal =
+                    at.get(triangle[1]).subtract(a).cross(at.get(triangle[2]).subtract(a));
             if (normal.norm() > 0) {
                 Vector3D unit = normal.normalize();
                 double sign = unit.dot(a.subtract(middle)) < 0 ? -1 : 1;

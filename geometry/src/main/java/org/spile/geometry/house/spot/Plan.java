@@ -73,8 +73,14 @@ public record Plan(List<Spot> corners) {
 
     /** From the least to the greatest coordinate along an axis. */
     public Span extent(Axis axis) {
-        Stack low = corners.stream().map(spot -> spot.get(axis)).reduce(FirstOrder::lesser).orElseThrow();
-        Stack high = corners.stream().map(spot -> spot.get(axis)).reduce(FirstOrder::greater).orElseThrow();
+        Stack low = corners.stream()
+                .map(spot -> spot.get(axis))
+                .reduce(FirstOrder::lesser)
+                .orElseThrow();
+        Stack high = corners.stream()
+                .map(spot -> spot.get(axis))
+                .reduce(FirstOrder::greater)
+                .orElseThrow();
         return new Span(low, high);
     }
 
@@ -82,7 +88,8 @@ public record Plan(List<Spot> corners) {
     public boolean isRectangle() {
         return corners.size() == 4
                 && sides().stream()
-                        .allMatch(side -> Math.abs(side.outward().getX()) == 1 || Math.abs(side.outward().getY()) == 1);
+                        .allMatch(side -> Math.abs(side.outward().getX()) == 1
+                                || Math.abs(side.outward().getY()) == 1);
     }
 
     /**

@@ -49,7 +49,9 @@ public final class Rigid {
             Stack sine = FirstOrder.sine(deg);
             Stack rest = Stack.constant(1).minus(cosine);
             Spot along = Spot.along(axis, lever.dot(axis));
-            return pin.plus(scaled(lever, cosine)).plus(scaled(across(lever), sine)).plus(scaled(along, rest));
+            return pin.plus(scaled(lever, cosine))
+                    .plus(scaled(across(lever), sine))
+                    .plus(scaled(along, rest));
         }
 
         private Spot across(Spot v) {

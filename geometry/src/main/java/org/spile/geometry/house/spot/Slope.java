@@ -166,7 +166,8 @@ public final class Slope {
             Stack longer = FirstOrder.root(FirstOrder.product(rise, rise).plus(1));
             starts.add(knots.get(i).at());
             rises.add(rise);
-            values.add(knots.get(i).value().plus(FirstOrder.product(thick, longer).times(sign)));
+            values.add(
+                    knots.get(i).value().plus(FirstOrder.product(thick, longer).times(sign)));
         }
         return new Slope(along, mitred(starts, rises, values));
     }
@@ -211,8 +212,7 @@ public final class Slope {
         return -1;
     }
 
-    private static List<Knot> joined(
-            List<Stack> places, List<Stack> starts, List<Stack> rises, List<Stack> values) {
+    private static List<Knot> joined(List<Stack> places, List<Stack> starts, List<Stack> rises, List<Stack> values) {
         List<Knot> knots = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
             int piece = Math.min(i, starts.size() - 1);

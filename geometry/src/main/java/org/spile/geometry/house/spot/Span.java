@@ -43,8 +43,7 @@ public record Span(Stack low, Stack high) {
     /** Whether it shares a length, or holds a single place, with another; touching ends don't count. */
     public boolean meets(Span other) {
         boolean point = low.valueMm() == high.valueMm() || other.low.valueMm() == other.high.valueMm();
-        double gap = Math.max(low.valueMm(), other.low.valueMm())
-                - Math.min(high.valueMm(), other.high.valueMm());
+        double gap = Math.max(low.valueMm(), other.low.valueMm()) - Math.min(high.valueMm(), other.high.valueMm());
         return point ? gap <= 0 : gap < 0;
     }
 

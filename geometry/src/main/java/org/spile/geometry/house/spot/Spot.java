@@ -16,14 +16,12 @@ public record Spot(Stack x, Stack y, Stack z) {
 
     /** A fixed point. */
     public static Spot of(Vector3D point) {
-        return new Spot(
-                Stack.constant(point.getX()), Stack.constant(point.getY()), Stack.constant(point.getZ()));
+        return new Spot(Stack.constant(point.getX()), Stack.constant(point.getY()), Stack.constant(point.getZ()));
     }
 
     /** A length along a fixed direction. */
     public static Spot along(Vector3D direction, Stack length) {
-        return new Spot(
-                length.times(direction.getX()), length.times(direction.getY()), length.times(direction.getZ()));
+        return new Spot(length.times(direction.getX()), length.times(direction.getY()), length.times(direction.getZ()));
     }
 
     /** The nominal point. */
@@ -76,9 +74,7 @@ public record Spot(Stack x, Stack y, Stack z) {
 
     /** The coordinate along a fixed direction. */
     public Stack dot(Vector3D direction) {
-        return x.times(direction.getX())
-                .plus(y.times(direction.getY()))
-                .plus(z.times(direction.getZ()));
+        return x.times(direction.getX()).plus(y.times(direction.getY())).plus(z.times(direction.getZ()));
     }
 
     /** These coordinates with exactly these values. */
