@@ -7,6 +7,8 @@
  */
 module org.spile.analysis {
     exports org.spile.analysis.finding;
+    exports org.spile.analysis.fit;
+    exports org.spile.analysis.whole;
 
     requires transitive org.spile.geometry;
 }

@@ -90,7 +90,7 @@ final class ConvexDistance {
             double bound = (s.vx * s.diff[3 * w] + s.vy * s.diff[3 * w + 1] + s.vz * s.diff[3 * w + 2]) / norm;
             boolean first = nx == 0 && ny == 0 && nz == 0;
             if (bound > lower || first) {
-                lower = Math.max(0, bound);
+                lower = Math.max(0, Math.min(bound, upper)); // rounding may lift it above
                 nx = -s.vx / norm;
                 ny = -s.vy / norm;
                 nz = -s.vz / norm;

@@ -1,0 +1,66 @@
+package org.spile.analysis.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.spile.analysis.finding.Source;
+import org.spile.geometry.house.Part;
+import org.spile.geometry.house.told.ToldService;
+import org.spile.geometry.house.told.ToldUnit;
+
+/**
+ * Whether a hand gets at what is served: the free depth straight out of the served patch of a unit's face must take a
+ * clenched hand.
+ */
+final class HandRoom implements FitCheck {
+    private static final double HAND_MM = 95;
+    private static final double FAR_MM = 2000;
+    private static final Demand HAND = new Demand(
+            HAND_MM,
+            0,
+            Source.fromMemory("MIL-STD-1472, arm and hand access: clenched hand to the wrist, 95 mm the narrow way"),
+            Optional.empty());
+
+    @Override
+    public String name() {
+        return "fit.hand";
+    }
+
+    @Override
+    public List<Answer> answers(Site site) {
+        List<Answer> answers = new ArrayList<>();
+        for (Part body : site.unitBodies()) {
+            ToldUnit unit = site.unit(body).orElseThrow();
+            for (ToldService service : unit.service().values()) {
+                if (!service.purpose().equals("air")) {
+                    site.scene()
+                            .part(service.path())
+                            .flatMap(room -> answer(site, body, room, service))
+                            .ifPresent(answers::add);
+                }
+            }
+        }
+        return answers;
+    }
+
+    private Optional<Answer> answer(Site site, Part body, Part room, ToldService service) {
+        Face patch = site.frame(body).face(service.face(), room.body()).behind();
+        List<Answer> inFront = new ArrayList<>();
+        for (Part other : site.near(patch.swept(FAR_MM).bounds(), 0)) {
+            if (!site.free(body, other) && !site.free(room, other)) {
+                Gauge.ahead(body, patch, other)
+                        .map(pair -> held(site, room, service, pair))
+                        .ifPresent(inFront::add);
+            }
+        }
+        return inFront.stream().min(Worst.FIRST);
+    }
+
+    private Answer held(Site site, Part room, ToldService service, Pair pair) {
+        Question question = Question.of(name(), room.id(), Named.against(pair.against()), site.stance());
+        String head = "a hand at the " + service.purpose() + " side of "
+                + pair.subject().title() + " has " + Mm.besides(Math.max(0, pair.lowMm()), HAND_MM) + " up to "
+                + pair.against().title();
+        return Answer.of(question, pair, HAND, Optional.empty(), head);
+    }
+}

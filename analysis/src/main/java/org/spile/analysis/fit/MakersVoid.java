@@ -1,0 +1,41 @@
+package org.spile.analysis.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.spile.geometry.house.CavitySpace;
+import org.spile.geometry.house.Part;
+import org.spile.geometry.house.told.ToldUnit;
+import org.spile.geometry.kernel.measure.Reading;
+import org.spile.geometry.kernel.planar.Outline;
+
+/** The depth of cavity that a unit's maker asks for, at its shallowest spot over the unit. */
+final class MakersVoid implements FitCheck {
+    @Override
+    public String name() {
+        return "fit.void";
+    }
+
+    @Override
+    public List<Answer> answers(Site site) {
+        List<Answer> answers = new ArrayList<>();
+        for (Part part : site.unitBodies()) {
+            ToldUnit unit = site.unit(part).orElseThrow();
+            unit.voidMm()
+                    .map(site.house()::now)
+                    .ifPresent(asked -> site.cavitiesOf(part)
+                            .forEach(cavity -> Plan.within(cavity.outline(), Plan.of(part.body()))
+                                    .ifPresent(
+                                            footprint -> answers.add(answer(site, part, cavity, footprint, asked)))));
+        }
+        return answers;
+    }
+
+    private Answer answer(Site site, Part part, CavitySpace cavity, Outline footprint, Reading asked) {
+        CavitySpace.Depth depth = cavity.leastDepth(footprint);
+        Outcome outcome = Outcome.of(depth.stack(), Demand.maker(asked));
+        String head = cavity.title() + " is " + Mm.besides(outcome.lowMm(), asked.value())
+                + " deep between its linings at " + part.title();
+        Question question = Question.of(name(), part.thing(), cavity.path(), site.stance());
+        return Answer.of(question, new Ends(depth.low(), depth.high()), outcome, head);
+    }
+}

@@ -1,0 +1,51 @@
+package org.spile.analysis.fit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.spile.geometry.kernel.planar.Outline;
+import org.spile.geometry.kernel.planar.Regions;
+import org.spile.geometry.kernel.solid.Body;
+import org.spile.geometry.kernel.solid.Box3;
+import org.spile.geometry.kernel.solid.Prism;
+import org.spile.geometry.kernel.solid.Solid;
+
+/**
+ * Things seen from above.
+ *
+ * <p>Prisms show their own outline; what is round or tilted shows the box round it, which is never less than the thing.
+ */
+final class Plan {
+    private Plan() {}
+
+    /** What a body covers, as outlines that may overlap. */
+    static List<Outline> of(Body body) {
+        List<Outline> covered = new ArrayList<>();
+        for (Solid solid : body.solids()) {
+            covered.add(outline(solid));
+        }
+        return covered;
+    }
+
+    /** The part of an outline that is covered: the largest piece, if there is one. */
+    static Optional<Outline> within(Outline place, List<Outline> covered) {
+        return Regions.intersection(List.of(place), covered).stream().max(Comparator.comparingDouble(Outline::areaMm2));
+    }
+
+    private static Outline outline(Solid solid) {
+        if (solid instanceof Prism prism && prism.roundMm() == 0) {
+            Optional<Outline> sharp = prism.footprint().outline();
+            if (sharp.isPresent()) {
+                return sharp.get();
+            }
+        }
+        Box3 box = solid.bounds();
+        return Outline.of(List.of(
+                Vector2D.of(box.minX(), box.minY()),
+                Vector2D.of(box.maxX(), box.minY()),
+                Vector2D.of(box.maxX(), box.maxY()),
+                Vector2D.of(box.minX(), box.maxY())));
+    }
+}

@@ -1,0 +1,62 @@
+package org.spile.analysis.whole;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.spile.analysis.finding.Check;
+import org.spile.analysis.finding.Finding;
+import org.spile.analysis.finding.Findings;
+import org.spile.analysis.fit.Fit;
+import org.spile.geometry.house.House;
+
+/** Every check there is, in the order in which their answers are shown. */
+public final class Checks {
+    private Checks() {}
+
+    /** All of them. */
+    public static List<Check> all() {
+        List<Check> all = new ArrayList<>();
+        all.add(new Fit());
+        all.addAll(Unanswered.questions());
+        return List.copyOf(all);
+    }
+
+    /** Every answer to a house, in every stance. */
+    public static Findings answer(House house) {
+        return answered(house, all());
+    }
+
+    /**
+     * The answers to some questions only; others aren't worked out.
+     *
+     * @param asked names of checks or questions, as {@code fit} or {@code fit.clearance}
+     */
+    public static Findings answer(House house, List<String> asked) {
+        List<Check> needed = all().stream()
+                .filter(check -> asked.stream().anyMatch(name -> concerns(name, check)))
+                .toList();
+        List<Finding> wanted = answered(house, needed).all().stream()
+                .filter(finding -> asked.stream().anyMatch(name -> Findings.isOf(name, finding.check())))
+                .toList();
+        return Findings.of(wanted);
+    }
+
+    /** Every name that {@link #answer(House, List)} takes: each check's and its questions'. */
+    public static List<String> names() {
+        List<String> names = new ArrayList<>();
+        for (Check check : all()) {
+            names.addAll(check.names());
+        }
+        return List.copyOf(names);
+    }
+
+    /** One check may answer several names below its own, as {@code fit} does. */
+    private static boolean concerns(String asked, Check check) {
+        return check.names().stream().anyMatch(name -> Findings.isOf(asked, name));
+    }
+
+    private static Findings answered(House house, List<Check> checks) {
+        List<Finding> found = new ArrayList<>();
+        checks.forEach(check -> found.addAll(check.findings(house)));
+        return Findings.of(found);
+    }
+}
