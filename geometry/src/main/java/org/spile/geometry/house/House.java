@@ -20,6 +20,15 @@ public interface House {
     /** The stance of a house that names none. */
     String AS_BUILT = "as-built";
 
+    /**
+     * Works a told house out.
+     *
+     * @return the house, or everything that is wrong with it
+     */
+    static Resolved of(ToldHouse told) {
+        return HouseBuilder.build(told, Map.of());
+    }
+
     /** What it was made from, as told: a what-if's values are not in it (see {@link #now}). */
     ToldHouse told();
 

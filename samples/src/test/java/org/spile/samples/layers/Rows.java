@@ -24,8 +24,15 @@ final class Rows {
         row("geometry.kernel.clearance", "geometry.kernel.measure", "geometry.kernel.planar", "geometry.kernel.solid");
         row("geometry.house.told", KERNEL);
         row("geometry.house.material", KERNEL, "geometry.house.told");
-        row("geometry.house.duct", KERNEL, "geometry.house.told");
-        row("geometry.house", KERNEL, "geometry.house.told", "geometry.house.duct", "geometry.house.material");
+        row("geometry.house.spot", KERNEL);
+        row("geometry.house.duct", KERNEL, "geometry.house.told", "geometry.house.spot");
+        row(
+                "geometry.house",
+                KERNEL,
+                "geometry.house.told",
+                "geometry.house.spot",
+                "geometry.house.duct",
+                "geometry.house.material");
         row("geometry.file", KERNEL, HOUSE);
 
         row("analysis.finding", KERNEL, HOUSE);

@@ -1,0 +1,87 @@
+package org.spile.geometry.house;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.spile.geometry.house.duct.DuctRun;
+import org.spile.geometry.house.material.Materials;
+import org.spile.geometry.house.told.ToldHouse;
+import org.spile.geometry.kernel.measure.Reading;
+
+/** A house worked out, with a scene for each stance. */
+final class HouseModel implements House {
+    private final ToldHouse told;
+    private final Materials materials;
+    private final Map<String, Double> values;
+    private final Map<String, Reading> used;
+    private final Model model;
+    private final Map<String, Scene> scenes = new LinkedHashMap<>();
+
+    HouseModel(ToldHouse told, Materials materials, Map<String, Double> values, Readings readings, Model model) {
+        this.told = told;
+        this.materials = materials;
+        this.values = Map.copyOf(values);
+        this.model = model;
+        for (String stance : model.stances().ids()) {
+            scenes.put(stance, new SceneModel(model, stance));
+        }
+        this.used = readings.used();
+    }
+
+    @Override
+    public ToldHouse told() {
+        return told;
+    }
+
+    @Override
+    public Materials materials() {
+        return materials;
+    }
+
+    @Override
+    public Reading now(Reading reading) {
+        Double other = values.get(reading.path());
+        return other == null ? reading : reading.withValue(other);
+    }
+
+    @Override
+    public Map<String, Reading> readings() {
+        return used;
+    }
+
+    @Override
+    public List<String> stances() {
+        return List.copyOf(scenes.keySet());
+    }
+
+    @Override
+    public Scene scene(String stance) {
+        Scene scene = scenes.get(stance);
+        if (scene == null) {
+            throw new IllegalArgumentException("no stance \"" + stance + "\", there is " + stances());
+        }
+        return scene;
+    }
+
+    @Override
+    public List<DuctRun> runs() {
+        return model.runs();
+    }
+
+    @Override
+    public List<MassPoint> masses() {
+        return model.masses();
+    }
+
+    @Override
+    public Resolved with(Map<String, Double> others) {
+        for (String path : others.keySet()) {
+            if (!used.containsKey(path)) {
+                throw new IllegalArgumentException("no reading of the geometry has the path \"" + path + "\"");
+            }
+        }
+        Map<String, Double> all = new LinkedHashMap<>(values);
+        all.putAll(others);
+        return HouseBuilder.build(told, all);
+    }
+}

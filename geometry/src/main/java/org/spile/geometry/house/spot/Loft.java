@@ -1,0 +1,167 @@
+package org.spile.geometry.house.spot;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.spile.geometry.kernel.solid.Body;
+import org.spile.geometry.kernel.solid.ConvexPolyhedron;
+import org.spile.geometry.kernel.solid.Prism;
+import org.spile.geometry.kernel.solid.Solid;
+
+/**
+ * A convex body between two rings of equally many spots, such as a box, a slab, a leg of a duct.
+ *
+ * <p>A point moves as the tetrahedron of the middle and three corners that it lies in: exact at the corners and wherever
+ * the whole moves affinely, so for every box whose faces shift.
+ */
+public final class Loft implements Give {
+    private static final double SQUARE_MM = 1e-9;
+
+    private final List<Spot> corners;
+    private final List<Vector3D> at;
+    private final List<int[]> triangles;
+    private final Vector3D middle;
+    private final Spot middleSpot;
+
+    private Loft(List<Spot> near, List<Spot> far) {
+        List<Spot> all = new ArrayList<>(near);
+        all.addAll(far);
+        this.corners = List.copyOf(all);
+        this.at = all.stream().map(Spot::at).toList();
+        this.triangles = triangles(near.size());
+        Vector3D sum = Vector3D.ZERO;
+        Spot spots = Spot.ORIGIN;
+        for (int i = 0; i < at.size(); i++) {
+            sum = sum.add(at.get(i));
+            spots = spots.plus(corners.get(i));
+        }
+        this.middle = sum.multiply(1.0 / at.size());
+        this.middleSpot = spots.times(1.0 / at.size());
+    }
+
+    /**
+     * The body between two rings; corner i of one belongs to corner i of the other.
+     *
+     * @param near one ring, three spots or more
+     * @param far the other, as many
+     * @throws IllegalArgumentException if the rings differ in number or the body is flat
+     */
+    public static Shape between(List<Spot> near, List<Spot> far) {
+        if (near.size() != far.size() || near.size() < 3) {
+            throw new IllegalArgumentException("rings of " + near.size() + " and " + far.size() + " corners");
+        }
+        Loft loft = new Loft(near, far);
+        return new Shape(Body.of(solid(loft.at)), loft);
+    }
+
+    /** An upright box. */
+    public static Shape box(Span x, Span y, Span z) {
+        List<Spot> bottom = List.of(
+                new Spot(x.low(), y.low(), z.low()),
+                new Spot(x.high(), y.low(), z.low()),
+                new Spot(x.high(), y.high(), z.low()),
+                new Spot(x.low(), y.high(), z.low()));
+        return between(
+                bottom, bottom.stream().map(spot -> spot.with(Axis.Z, z.high())).toList());
+    }
+
+    private static Solid solid(List<Vector3D> points) {
+        Vector3D least = Vector3D.of(least(points, Axis.X), least(points, Axis.Y), least(points, Axis.Z));
+        Vector3D most = Vector3D.of(most(points, Axis.X), most(points, Axis.Y), most(points, Axis.Z));
+        return points.size() == 8 && isBox(points, least, most)
+                ? Prism.box(least.getX(), least.getY(), least.getZ(), most.getX(), most.getY(), most.getZ())
+                : ConvexPolyhedron.hull(points);
+    }
+
+    private static double least(List<Vector3D> points, Axis axis) {
+        return points.stream().mapToDouble(axis::of).min().orElseThrow();
+    }
+
+    private static double most(List<Vector3D> points, Axis axis) {
+        return points.stream().mapToDouble(axis::of).max().orElseThrow();
+    }
+
+    /** Each point must lie in a corner of the bounds, and no corner may be without one. */
+    private static boolean isBox(List<Vector3D> points, Vector3D least, Vector3D most) {
+        for (double x : List.of(least.getX(), most.getX())) {
+            for (double y : List.of(least.getY(), most.getY())) {
+                for (double z : List.of(least.getZ(), most.getZ())) {
+                    Vector3D corner = Vector3D.of(x, y, z);
+                    if (points.stream().noneMatch(point -> point.distance(corner) <= SQUARE_MM)) {
+                        return false;
+                    }
+                }
+            }
+        }
+        return true;
+    }
+
+    private static List<int[]> triangles(int n) {
+        List<int[]> all = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            int next = (i + 1) % n;
+            all.add(new int[] {i, next, n + next});
+            all.add(new int[] {i, n + next, n + i});
+            if (i > 0 && i + 1 < n) {
+                all.add(new int[] {0, i, i + 1});
+                all.add(new int[] {n, n + i, n + i + 1});
+            }
+        }
+        return all;
+    }
+
+    @Override
+    public Spot at(Vector3D point) {
+        double[] best = null;
+        int[] in = null;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int[] triangle : triangles) {
+            double[] shares = shares(point, triangle);
+            double least = Math.min(Math.min(shares[0], shares[1]), Math.min(shares[2], shares[3]));
+            if (least > most) {
+                most = least;
+                best = shares;
+                in = triangle;
+            }
+        }
+        if (best == null || in == null) {
+            throw new IllegalStateException("a body without a tetrahedron at " + point);
+        }
+        Spot spot = middleSpot.times(best[0]);
+        for (int k = 0; k < 3; k++) {
+            if (best[k + 1] != 0) {
+                spot = spot.plus(corners.get(in[k]).times(best[k + 1]));
+            }
+        }
+        return spot.exactly(point);
+    }
+
+    /** Shares of the middle and the three corners that make up the point; not a number in a flat tetrahedron. */
+    private double[] shares(Vector3D point, int[] triangle) {
+        Vector3D a = at.get(triangle[0]).subtract(middle);
+        Vector3D b = at.get(triangle[1]).subtract(middle);
+        Vector3D c = at.get(triangle[2]).subtract(middle);
+        Vector3D p = point.subtract(middle);
+        double volume = a.dot(b.cross(c));
+        double alpha = p.dot(b.cross(c)) / volume;
+        double beta = a.dot(p.cross(c)) / volume;
+        double gamma = a.dot(b.cross(p)) / volume;
+        return new double[] {1 - alpha - beta - gamma, alpha, beta, gamma};
+    }
+
+    @Override
+    public double outsideMm(Vector3D point) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (int[] triangle : triangles) {
+            Vector3D a = at.get(triangle[0]);
+            Vector3D normal =
+                    at.get(triangle[1]).subtract(a).cross(at.get(triangle[2]).subtract(a));
+            if (normal.norm() > 0) {
+                Vector3D unit = normal.normalize();
+                double sign = unit.dot(a.subtract(middle)) < 0 ? -1 : 1;
+                most = Math.max(most, sign * unit.dot(point.subtract(a)));
+            }
+        }
+        return most;
+    }
+}
