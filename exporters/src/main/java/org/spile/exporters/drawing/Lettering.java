@@ -1,0 +1,163 @@
+package org.spile.exporters.drawing;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.text.Normalizer;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.HorizontalMetricsTable;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+
+/**
+ * Widths and heights of words in the one font that all formats use: DejaVu Sans Condensed, shipped beside this class with
+ * its licence.
+ *
+ * <p>Sizes are stated as the height of the capitals, as ISO 3098 does; the font's own size is larger by its capitals'
+ * share of the em.
+ */
+public final class Lettering {
+    /** The font's family name, as formats that name fonts write it. */
+    public static final String FAMILY = "DejaVu Sans Condensed";
+    /** The font's file, as formats that name font files write it, and as it is shipped beside this class. */
+    public static final String FILE = "DejaVuSansCondensed.ttf";
+
+    /** What an accented capital rises above the plain ones, as a share of their height; the font's É rises 0.29. */
+    private static final double ACCENT = 0.32;
+    /** What ascenders rise above capitals, as a share; the font's l rises 0.043. */
+    private static final double ASCENDER = 0.06;
+    /** What g, j and brackets hang below the baseline, as a share; the font's g hangs 0.29, its bracket 0.18. */
+    private static final double DESCENDER = 0.32;
+
+    private final float[] advanceInEms;
+    private final double capInEms;
+
+    private Lettering(float[] advanceInEms, double capInEms) {
+        this.advanceInEms = advanceInEms;
+        this.capInEms = capInEms;
+    }
+
+    /** The shipped font's metrics, read once. */
+    public static Lettering shipped() {
+        return Shipped.LETTERING;
+    }
+
+    /** Reads the font on first use. */
+    private static final class Shipped {
+        private static final Lettering LETTERING = read();
+
+        private Shipped() {}
+    }
+
+    private static Lettering read() {
+        try (var in = Lettering.class.getResourceAsStream(FILE)) {
+            if (in == null) {
+                throw new IllegalStateException(FILE + " is missing beside " + Lettering.class.getName());
+            }
+            try (TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()))) {
+                return new Lettering(advances(font), capShare(font));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(FILE + " can't be read", e);
+        }
+    }
+
+    /** Advances of the basic plane's characters; 0 where the font has none. */
+    private static float[] advances(TrueTypeFont font) throws IOException {
+        CmapLookup glyphs = font.getUnicodeCmapLookup();
+        HorizontalMetricsTable widths = font.getHorizontalMetrics();
+        var unitsPerEm = (float) font.getUnitsPerEm();
+        var advances = new float[Character.MAX_VALUE + 1];
+        for (var character = 0x20; character < advances.length; character++) {
+            var glyph = glyphs.getGlyphId(character);
+            if (glyph != 0) {
+                advances[character] = widths.getAdvanceWidth(glyph) / unitsPerEm;
+            }
+        }
+        return advances;
+    }
+
+    private static double capShare(TrueTypeFont font) throws IOException {
+        return (double) font.getOS2Windows().getCapHeight() / font.getUnitsPerEm();
+    }
+
+    /**
+     * The width of words set without kerning.
+     *
+     * @param words any text; a character the font lacks counts a whole em, the width of an ideograph
+     * @param capMm height of the capitals (mm)
+     * @return width (mm)
+     */
+    public double widthMm(String words, double capMm) {
+        return words.codePoints().mapToDouble(this::advanceInEms).sum() * emMm(capMm);
+    }
+
+    private double advanceInEms(int character) {
+        if (Character.getType(character) == Character.NON_SPACING_MARK) {
+            return 0;
+        }
+        var advance = character < advanceInEms.length ? advanceInEms[character] : 0;
+        return advance > 0 ? advance : 1;
+    }
+
+    /**
+     * The font's own size for capitals of a height.
+     *
+     * @param capMm height of the capitals (mm)
+     * @return size of the em (mm)
+     */
+    public double emMm(double capMm) {
+        return capMm / capInEms;
+    }
+
+    /** Whether the font holds a character. */
+    public boolean has(int character) {
+        return character < advanceInEms.length && advanceInEms[character] > 0;
+    }
+
+    /**
+     * Words as they can be printed: control characters become spaces, halves of surrogate pairs and characters that
+     * are none are left out.
+     */
+    public static String printable(String words) {
+        var clean = new StringBuilder(words.length());
+        words.codePoints().forEach(character -> {
+            if (Character.isISOControl(character) || character == 0x2028 || character == 0x2029) {
+                clean.append(' ');
+            } else if (isPrintable(character)) {
+                clean.appendCodePoint(character);
+            }
+        });
+        return clean.toString();
+    }
+
+    private static boolean isPrintable(int character) {
+        var turns = (character >= 0x202A && character <= 0x202E) || (character >= 0x2066 && character <= 0x2069);
+        return Character.isDefined(character)
+                && Character.getType(character) != Character.SURROGATE
+                && (character & 0xFFFE) != 0xFFFE
+                && !turns;
+    }
+
+    /** How far the ink of words rises above the baseline, as a share of the capitals' height. */
+    static double above(String words) {
+        if (words.chars().allMatch(Lettering::isPlainCapital)) {
+            return 1;
+        }
+        var accented = Normalizer.normalize(words, Normalizer.Form.NFD).length() > words.length()
+                || words.chars().anyMatch(character -> character > 0x17F);
+        return 1 + (accented ? ACCENT : ASCENDER);
+    }
+
+    /** How far the ink of words hangs below the baseline, as a share of the capitals' height. */
+    static double below(String words) {
+        return words.chars().allMatch(Lettering::isPlainCapital) ? 0 : DESCENDER;
+    }
+
+    /** Digits, plain capitals but Q, and signs that stand between baseline and capitals. */
+    private static boolean isPlainCapital(int character) {
+        return (character >= '0' && character <= '9')
+                || (character >= 'A' && character <= 'Z' && character != 'Q')
+                || " .±°×+-–−".indexOf(character) >= 0;
+    }
+}
