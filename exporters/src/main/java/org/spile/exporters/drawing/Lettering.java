@@ -26,8 +26,13 @@ public final class Lettering {
     private static final double ACCENT = 0.32;
     /** What ascenders rise above capitals, as a share; the font's l rises 0.043. */
     private static final double ASCENDER = 0.06;
-    /** What g, j and brackets hang below the baseline, as a share; the font's g hangs 0.29, its bracket 0.18. */
+    /** What g, j, p hang below the baseline, as a share; the font's g hangs 0.29. */
     private static final double DESCENDER = 0.32;
+    /** What brackets, commas, Q and ç hang below the baseline, as a share; the font's bracket hangs 0.18, its ç 0.27. */
+    private static final double SHALLOW = 0.28;
+
+    private static final String SHALLOW_LETTERS = "()[]{}|/,;Q@_ÇçŢţŞş";
+    private static final String HANGING_LETTERS = "gjpqyþµ$§";
 
     private final float[] advanceInEms;
     private final double capInEms;
@@ -78,7 +83,9 @@ public final class Lettering {
     }
 
     private static double capShare(TrueTypeFont font) throws IOException {
-        return (double) font.getOS2Windows().getCapHeight() / font.getUnitsPerEm();
+        // Measured on the letter itself: the font's table of heights is of a version that has no such field.
+        var glyph = font.getGlyph().getGlyph(font.getUnicodeCmapLookup().getGlyphId('H'));
+        return (double) glyph.getYMaximum() / font.getUnitsPerEm();
     }
 
     /**
@@ -141,23 +148,36 @@ public final class Lettering {
 
     /** How far the ink of words rises above the baseline, as a share of the capitals' height. */
     static double above(String words) {
-        if (words.chars().allMatch(Lettering::isPlainCapital)) {
-            return 1;
-        }
-        var accented = Normalizer.normalize(words, Normalizer.Form.NFD).length() > words.length()
-                || words.chars().anyMatch(character -> character > 0x17F);
+        var accented = Normalizer.normalize(words, Normalizer.Form.NFD)
+                .chars()
+                .anyMatch(character -> character > 0x17F && !isPunctuation(character));
         return 1 + (accented ? ACCENT : ASCENDER);
     }
 
     /** How far the ink of words hangs below the baseline, as a share of the capitals' height. */
     static double below(String words) {
-        return words.chars().allMatch(Lettering::isPlainCapital) ? 0 : DESCENDER;
+        if (words.chars().anyMatch(Lettering::hangs)) {
+            return DESCENDER;
+        }
+        return words.chars().anyMatch(character -> SHALLOW_LETTERS.indexOf(character) >= 0) ? SHALLOW : 0;
     }
 
-    /** Digits, plain capitals but Q, and signs that stand between baseline and capitals. */
-    private static boolean isPlainCapital(int character) {
-        return (character >= '0' && character <= '9')
-                || (character >= 'A' && character <= 'Z' && character != 'Q')
-                || " .±°×+-–−".indexOf(character) >= 0;
+    /**
+     * How far the ink of words hangs below the baseline.
+     *
+     * @param words any text
+     * @param capMm height of the capitals (mm)
+     */
+    public static double hangingMm(String words, double capMm) {
+        return below(words) * capMm;
+    }
+
+    private static boolean hangs(int character) {
+        return HANGING_LETTERS.indexOf(character) >= 0 || (character > 0x17F && !isPunctuation(character));
+    }
+
+    /** Dashes, quotes, dots and the minus sign: no taller or deeper than capitals. */
+    private static boolean isPunctuation(int character) {
+        return (character >= 0x2010 && character <= 0x2027) || character == 0x2212;
     }
 }

@@ -89,9 +89,9 @@ public final class TitleBlockTable {
     private void title(TitleBlock block) {
         label(0, 10, 20, "title");
         var room = 105 - 2 * PAD_MM;
-        marks.add(FittedText.line(WORDS, at(PAD_MM, 18.5), block.title(), room, 7, 5, 3.5, 2.5));
+        marks.add(FittedText.line(WORDS, at(PAD_MM, 17.8), block.title(), room, 7, 5, 3.5, 2.5));
         if (!block.supplement().isEmpty()) {
-            marks.add(FittedText.line(WORDS, at(PAD_MM, 12), block.supplement(), room, 3.5, 2.5));
+            marks.add(FittedText.line(WORDS, at(PAD_MM, 11.6), block.supplement(), room, 3.5, 2.5));
         }
     }
 

@@ -1,0 +1,145 @@
+package org.spile.exporters.drawing.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.spile.exporters.drawing.Anchor;
+import org.spile.exporters.drawing.Circle;
+import org.spile.exporters.drawing.Fill;
+import org.spile.exporters.drawing.Flag;
+import org.spile.exporters.drawing.Layer;
+import org.spile.exporters.drawing.Leader;
+import org.spile.exporters.drawing.Lettering;
+import org.spile.exporters.drawing.Line;
+import org.spile.exporters.drawing.Patch;
+import org.spile.exporters.drawing.Pen;
+import org.spile.exporters.drawing.Stroke;
+import org.spile.exporters.drawing.Text;
+
+/** Puts names, notes and flags into a view, each where it finds room. */
+final class LabelLayout {
+    /** Line pitch as a share of the capitals' height (ISO 3098, type B without accented capitals). */
+    private static final double PITCH = 1.5;
+    private static final double DOT_MM = 0.5;
+    private static final double FLAG_RADIUS_MM = 3.5;
+    private static final double TICK_MM = 1;
+    /** A gap shorter than this on paper is ringed, else nobody would see it. */
+    private static final double VISIBLE_MM = 2;
+
+    private final Ground ground;
+    private final double unit;
+    private final Pointing pointing;
+
+    LabelLayout(Ground ground, double unit) {
+        this.ground = ground;
+        this.unit = unit;
+        this.pointing = new Pointing(ground, unit);
+    }
+
+    Leader place(Label label) {
+        var lettering = Lettering.shipped();
+        var wide = label.says().stream()
+                .mapToDouble(line -> lettering.widthMm(line, label.capMm()))
+                .max()
+                .orElseThrow();
+        var high = label.capMm() * (1.35 + PITCH * (label.says().size() - 1));
+        var pen = Pointing.notes(label.part());
+        var strokes = new ArrayList<Stroke>();
+        if (pointing.standsOn(label.at(), wide, high)) {
+            strokes.addAll(words(label, pen, label.at(), Anchor.CENTRE, 0));
+        } else {
+            var spot = pointing.beside(label.at(), wide, high);
+            strokes.addAll(pointing.leader(pen, label.at(), spot));
+            strokes.add(dot(pen, label.at()));
+            var toRight = spot.middle().getX() >= spot.joint().getX();
+            var sideways = (toRight ? -1 : 1) * wide / 2 * unit;
+            strokes.addAll(words(label, pen, spot.middle(), toRight ? Anchor.LEFT : Anchor.RIGHT, sideways));
+        }
+        return new Leader(pen, String.join(" ", label.says()), label.at(), strokes);
+    }
+
+    private List<Text> words(Label label, Pen pen, Vector2D middle, Anchor anchor, double sideways) {
+        var texts = new ArrayList<Text>();
+        var cap = label.capMm();
+        var lines = label.says().size();
+        for (var i = 0; i < lines; i++) {
+            var rise = ((lines - 1) / 2.0 - i) * PITCH * cap - cap / 2;
+            var at = middle.add(Vector2D.of(sideways, rise * unit));
+            var text = new Text(pen.wide(0.35), at, label.says().get(i), cap, 0, anchor);
+            ground.add(Ground.Kind.TEXT, text.patch(unit));
+            texts.add(text);
+        }
+        return texts;
+    }
+
+    private Fill dot(Pen pen, Vector2D at) {
+        var dot = DOT_MM * unit;
+        return new Fill(
+                pen,
+                List.of(
+                        at.add(Vector2D.of(dot, 0)),
+                        at.add(Vector2D.of(0, dot)),
+                        at.add(Vector2D.of(-dot, 0)),
+                        at.add(Vector2D.of(0, -dot))));
+    }
+
+    Flag place(FlagRequest flag) {
+        var pen = Layer.FINDINGS.pen().of(flag.part());
+        var thin = pen.wide(Pen.NARROW_MM);
+        var strokes = new ArrayList<Stroke>(gap(flag, pen));
+        var number = Integer.toString(flag.number());
+        var radius = Math.max(
+                FLAG_RADIUS_MM, Lettering.shipped().widthMm(number, Text.USUAL_MM) / 2 + 1.2);
+        var middle = flag.at().lerp(flag.to(), 0.5);
+        var spot = pointing.beside(middle, 2 * radius, 2 * radius);
+        strokes.addAll(pointing.leader(thin, middle, new Pointing.Spot(spot.middle(), onRim(middle, spot, radius))));
+        strokes.add(new Circle(pen, spot.middle(), radius * unit));
+        strokes.add(new Text(pen.wide(0.35), spot.middle(), number, Text.USUAL_MM, 0, Anchor.MIDDLE));
+        ground.add(Ground.Kind.TEXT, pointing.box(spot.middle(), 2 * radius, 2 * radius));
+        return new Flag(pen, flag.number(), flag.finding(), flag.at(), flag.to(), strokes);
+    }
+
+    private Vector2D onRim(Vector2D from, Pointing.Spot spot, double radius) {
+        var way = spot.middle().subtract(from);
+        return spot.middle().subtract(way.multiply(radius * unit / way.norm()));
+    }
+
+    /** The gap between the witness points, with ticks across its ends; ringed if it is too short to see. */
+    private List<Stroke> gap(FlagRequest flag, Pen pen) {
+        var way = flag.to().subtract(flag.at());
+        var strokes = new ArrayList<Stroke>();
+        if (way.norm() > 1e-6) {
+            var across = Vector2D.of(-way.getY(), way.getX()).multiply(TICK_MM * unit / way.norm());
+            strokes.add(new Line(pen, flag.at(), flag.to()));
+            strokes.add(new Line(pen, flag.at().add(across), flag.at().subtract(across)));
+            strokes.add(new Line(pen, flag.to().add(across), flag.to().subtract(across)));
+        }
+        if (way.norm() < VISIBLE_MM * unit) {
+            strokes.add(new Circle(pen, flag.at().lerp(flag.to(), 0.5), VISIBLE_MM * unit));
+        }
+        strokes.forEach(stroke -> stroke.patches(unit).forEach(patch -> ground.add(Ground.Kind.HEAVY, patch)));
+        return strokes;
+    }
+
+    /** Patches of lines drawn before the layout began. */
+    static Ground ground(List<Stroke> drawn, double unit) {
+        var ground = new Ground(unit);
+        for (var stroke : drawn) {
+            var kind = kind(stroke);
+            for (Patch patch : stroke.patches(unit)) {
+                ground.add(kind, patch);
+            }
+        }
+        return ground;
+    }
+
+    private static Ground.Kind kind(Stroke stroke) {
+        if (stroke instanceof Text) {
+            return Ground.Kind.TEXT;
+        }
+        if (stroke instanceof Fill) {
+            return Ground.Kind.ARROW;
+        }
+        return stroke.pen().heavy() ? Ground.Kind.HEAVY : Ground.Kind.NARROW;
+    }
+}
