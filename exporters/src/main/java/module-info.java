@@ -10,7 +10,14 @@ module org.spile.exporters {
     requires com.fasterxml.jackson.core;
     requires com.fasterxml.jackson.databind;
     requires org.apache.commons.cli;
+    requires java.xml;
+    requires org.apache.fontbox;
+    requires org.apache.pdfbox.io;
 
+    exports org.spile.exporters;
     exports org.spile.exporters.command;
+    exports org.spile.exporters.drawing;
+    exports org.spile.exporters.drawing.layout;
+    exports org.spile.exporters.svg;
     exports org.spile.exporters.table;
 }

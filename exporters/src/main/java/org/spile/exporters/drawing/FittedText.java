@@ -2,10 +2,12 @@ package org.spile.exporters.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Words made to fit a width: smaller letters first, then cut with an ellipsis; or broken into lines. */
 public final class FittedText {
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final String ELLIPSIS = "…";
 
     private FittedText() {}
@@ -52,7 +54,7 @@ public final class FittedText {
         var lettering = Lettering.shipped();
         var lines = new ArrayList<String>();
         var line = new StringBuilder();
-        for (var word : Lettering.printable(words).strip().split("\\s+")) {
+        for (var word : BLANKS.split(Lettering.printable(words).strip(), -1)) {
             var rest = word;
             if (line.length() > 0 && lettering.widthMm(line + " " + rest, capMm) > wideMm) {
                 lines.add(line.toString());

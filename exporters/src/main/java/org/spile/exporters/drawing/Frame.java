@@ -48,7 +48,7 @@ final class Frame {
     }
 
     private void columns() {
-        var first = paper.wideMm() / 2.0 - paper.columns() / 2 * FIELD_MM;
+        var first = paper.wideMm() / 2.0 - paper.columns() / 2.0 * FIELD_MM;
         for (var i = 0; i < paper.columns(); i++) {
             var from = Math.max(space.minX(), first + i * FIELD_MM);
             var to = Math.min(space.maxX(), first + (i + 1) * FIELD_MM);
@@ -61,7 +61,7 @@ final class Frame {
     }
 
     private void rows() {
-        var first = paper.highMm() / 2.0 + paper.rows() / 2 * FIELD_MM;
+        var first = paper.highMm() / 2.0 + paper.rows() / 2.0 * FIELD_MM;
         for (var i = 0; i < paper.rows(); i++) {
             var from = Math.max(space.minY(), first - (i + 1) * FIELD_MM);
             var to = Math.min(space.maxY(), first - i * FIELD_MM);

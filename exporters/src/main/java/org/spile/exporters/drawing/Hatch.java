@@ -43,14 +43,14 @@ public record Hatch(Pen pen, Material material, List<Polyline> loops, double tur
     private double meanThickness(double unitsPerMm) {
         var area = 0.0;
         var length = 0.0;
-        for (var loop : loops) {
-            var points = loop.flattened(Bend.PAPER_SAGITTA_MM * unitsPerMm);
+        for (var k = 0; k < loops.size(); k++) {
+            var points = loops.get(k).flattened(Bend.PAPER_SAGITTA_MM * unitsPerMm);
             var sum = 0.0;
             for (var i = 1; i < points.size(); i++) {
                 sum += points.get(i - 1).signedArea(points.get(i));
                 length += points.get(i - 1).distance(points.get(i));
             }
-            area += (loop == loops.get(0) ? 1 : -1) * Math.abs(sum) / 2;
+            area += (k == 0 ? 1 : -1) * Math.abs(sum) / 2;
         }
         return length == 0 ? 0 : 2 * Math.abs(area) / length;
     }

@@ -1,6 +1,7 @@
 package org.spile.exporters.drawing;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
@@ -17,6 +18,9 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * </pre>
  */
 public final class HatchLines {
+    /** Room between hatching and a text (mm on paper). */
+    private static final double CLEAR_MM = 0.8;
+
     private final Hatch hatch;
     private final double unitsPerMm;
     private final List<Patch> keepOff;
@@ -46,6 +50,20 @@ public final class HatchLines {
         var drawn = new HatchLines(hatch, unitsPerMm, keepOff);
         hatch.material().families().forEach(drawn::draw);
         return List.copyOf(drawn.lines);
+    }
+
+    /**
+     * The patches that hatching keeps off: the boxes of all texts, with a clear edge.
+     *
+     * @param marks all that is drawn together
+     * @param unitsPerMm drawing units for one millimetre on paper
+     */
+    public static List<Patch> keepOff(Collection<Mark> marks, double unitsPerMm) {
+        return marks.stream()
+                .flatMap(mark -> mark.strokes().stream())
+                .filter(Text.class::isInstance)
+                .map(text -> ((Text) text).patch(unitsPerMm).boxGrown(CLEAR_MM * unitsPerMm))
+                .toList();
     }
 
     private void draw(HatchFamily family) {

@@ -26,13 +26,14 @@ public final class Lettering {
     private static final double ACCENT = 0.32;
     /** What ascenders rise above capitals, as a share; the font's l rises 0.043. */
     private static final double ASCENDER = 0.06;
-    /** What g, j, p hang below the baseline, as a share; the font's g hangs 0.29. */
-    private static final double DESCENDER = 0.32;
-    /** What brackets, commas, Q and ç hang below the baseline, as a share; the font's bracket hangs 0.18, its ç 0.27. */
+    /** What g, j, p and marks below hang below the baseline, as a share; the font's g hangs 0.29, its Ģ 0.34. */
+    private static final double DESCENDER = 0.35;
+    /** What brackets, commas, J, Q and ç hang below the baseline, as a share; the font's bracket hangs 0.18, its J 0.27. */
     private static final double SHALLOW = 0.28;
 
-    private static final String SHALLOW_LETTERS = "()[]{}|/,;Q@_ÇçŢţŞş";
-    private static final String HANGING_LETTERS = "gjpqyþµ$§";
+    private static final String SHALLOW_LETTERS = "()[]{}/\\,;JQ@ÇçŞşŢţ¡¿¢";
+    /** Signs that stand on the baseline or above it; Ø and ø dip by less than a twentieth. */
+    private static final String FLAT_SIGNS = " .:·±°×+-–−=<>%&#*'\"!?Øø•…";
 
     private final float[] advanceInEms;
     private final double capInEms;
@@ -150,16 +151,18 @@ public final class Lettering {
     static double above(String words) {
         var accented = Normalizer.normalize(words, Normalizer.Form.NFD)
                 .chars()
-                .anyMatch(character -> character > 0x17F && !isPunctuation(character));
+                .anyMatch(character ->
+                        character == '`' || character == '´' || (character > 0x17F && !isPunctuation(character)));
         return 1 + (accented ? ACCENT : ASCENDER);
     }
 
     /** How far the ink of words hangs below the baseline, as a share of the capitals' height. */
     static double below(String words) {
-        if (words.chars().anyMatch(Lettering::hangs)) {
+        var deep = words.chars().anyMatch(character -> !isFlat(character) && SHALLOW_LETTERS.indexOf(character) < 0);
+        if (deep) {
             return DESCENDER;
         }
-        return words.chars().anyMatch(character -> SHALLOW_LETTERS.indexOf(character) >= 0) ? SHALLOW : 0;
+        return words.chars().allMatch(Lettering::isFlat) ? 0 : SHALLOW;
     }
 
     /**
@@ -172,8 +175,13 @@ public final class Lettering {
         return below(words) * capMm;
     }
 
-    private static boolean hangs(int character) {
-        return HANGING_LETTERS.indexOf(character) >= 0 || (character > 0x17F && !isPunctuation(character));
+    private static boolean isFlat(int character) {
+        return (character >= '0' && character <= '9')
+                || (character >= 'A' && character <= 'Z' && character != 'J' && character != 'Q')
+                || (character >= 'a' && character <= 'z' && "gjpqy".indexOf(character) < 0)
+                || FLAT_SIGNS.indexOf(character) >= 0
+                || "ÀÁÂÃÄÅÈÉÊËÌÍÎÏÒÓÔÕÖÙÚÛÜàáâãäåèéêëìíîïòóôõöùúûüßæÆ".indexOf(character) >= 0
+                || isPunctuation(character);
     }
 
     /** Dashes, quotes, dots and the minus sign: no taller or deeper than capitals. */

@@ -10,20 +10,18 @@ import java.util.List;
  */
 public enum LineType {
     /** Type 01: visible and cut edges, dimensions, leaders, hatching. */
-    CONTINUOUS("continuous", List.of()),
+    CONTINUOUS("continuous"),
     /** Type 02: hidden edges. */
-    DASHED("dashed", List.of(12.0, 3.0)),
+    DASHED("dashed"),
     /** Type 04: axes, symmetry, cutting planes. */
-    LONG_DASHED_DOTTED("long-dashed-dotted", List.of(24.0, 3.0, 0.5, 3.0)),
+    LONG_DASHED_DOTTED("long-dashed-dotted"),
     /** Type 05: neighbouring parts, room kept free, end positions of what moves. */
-    LONG_DASHED_DOUBLE_DOTTED("long-dashed-double-dotted", List.of(24.0, 3.0, 0.5, 3.0, 0.5, 3.0));
+    LONG_DASHED_DOUBLE_DOTTED("long-dashed-double-dotted");
 
     private final String words;
-    private final List<Double> patternInWidths;
 
-    LineType(String words, List<Double> patternInWidths) {
+    LineType(String words) {
         this.words = words;
-        this.patternInWidths = patternInWidths;
     }
 
     /** The type's name as files carry it: lower case, hyphened. */
@@ -38,6 +36,15 @@ public enum LineType {
      * @return lengths in mm, an even number of them; empty for a continuous line
      */
     public List<Double> patternMm(double widthMm) {
-        return patternInWidths.stream().map(part -> part * widthMm).toList();
+        return patternInWidths().stream().map(part -> part * widthMm).toList();
+    }
+
+    private List<Double> patternInWidths() {
+        return switch (this) {
+            case CONTINUOUS -> List.of();
+            case DASHED -> List.of(12.0, 3.0);
+            case LONG_DASHED_DOTTED -> List.of(24.0, 3.0, 0.5, 3.0);
+            case LONG_DASHED_DOUBLE_DOTTED -> List.of(24.0, 3.0, 0.5, 3.0, 0.5, 3.0);
+        };
     }
 }

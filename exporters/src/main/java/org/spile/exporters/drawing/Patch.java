@@ -120,6 +120,33 @@ public record Patch(List<Vector2D> corners) {
     }
 
     /**
+     * A turned rectangle with its sides moved outwards.
+     *
+     * @param by how far, in the corners' unit
+     * @return itself if it is no rectangle with an area
+     */
+    public Patch boxGrown(double by) {
+        if (corners.size() != 4) {
+            return this;
+        }
+        var along = corners.get(1).subtract(corners.get(0));
+        var up = corners.get(3).subtract(corners.get(0));
+        var wide = along.norm();
+        var high = up.norm();
+        if (wide == 0 || high == 0) {
+            return this;
+        }
+        var middle = middle();
+        var halfAlong = along.multiply((wide / 2 + by) / wide);
+        var halfUp = up.multiply((high / 2 + by) / high);
+        return of(
+                middle.subtract(halfAlong).subtract(halfUp),
+                middle.add(halfAlong).subtract(halfUp),
+                middle.add(halfAlong).add(halfUp),
+                middle.subtract(halfAlong).add(halfUp));
+    }
+
+    /**
      * A part of a line.
      *
      * @param first share of the length where it begins

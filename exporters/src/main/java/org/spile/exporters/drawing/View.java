@@ -51,9 +51,4 @@ public record View(
     public View placed(Vector2D corner) {
         return new View(name, title, scale, window, corner, marks, inPlace);
     }
-
-    /** The boxes of all texts, with a clear edge: hatching keeps off them (model mm). */
-    public List<Patch> texts() {
-        return Marks.texts(marks, unitsPerMm());
-    }
 }

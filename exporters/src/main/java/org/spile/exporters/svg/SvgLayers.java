@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import javax.xml.stream.XMLStreamException;
+import org.spile.exporters.drawing.HatchLines;
 import org.spile.exporters.drawing.Layer;
 import org.spile.exporters.drawing.LineType;
 import org.spile.exporters.drawing.Mark;
 import org.spile.exporters.drawing.Patch;
-import org.spile.exporters.drawing.Text;
 
 /** Marks in one group a layer, and within it one group a part of the house. */
 final class SvgLayers {
@@ -25,11 +25,7 @@ final class SvgLayers {
         this.tags = tags;
         this.name = name;
         this.place = place;
-        this.texts = marks.stream()
-                .flatMap(mark -> mark.strokes().stream())
-                .filter(Text.class::isInstance)
-                .map(text -> ((Text) text).patch(place.unitsPerMm()))
-                .toList();
+        this.texts = HatchLines.keepOff(marks, place.unitsPerMm());
         for (var mark : marks) {
             layers.computeIfAbsent(mark.pen().layer(), none -> new LinkedHashMap<>())
                     .computeIfAbsent(mark.pen().part(), none -> new ArrayList<>())

@@ -33,8 +33,8 @@ final class DimensionTry {
     static final double GAP_MM = 2;
     static final double OVERSHOOT_MM = 2;
     private static final double ABOVE_LINE_MM = 1;
-    /** Brackets and commas hang below the baseline; they keep at least this off the line. */
-    private static final double HANGING_ABOVE_LINE_MM = 0.5;
+    /** Brackets and commas hang below the baseline; they keep off the arrows too, which are 0.8 high. */
+    private static final double HANGING_ABOVE_LINE_MM = 1;
     private static final double TAIL_MM = 6;
     private static final double TEXT_APART_MM = 0.7;
 

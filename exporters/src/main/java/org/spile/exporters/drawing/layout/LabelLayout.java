@@ -50,7 +50,11 @@ final class LabelLayout {
         } else {
             var spot = pointing.beside(label.at(), wide, high);
             strokes.addAll(pointing.leader(pen, label.at(), spot));
-            strokes.add(dot(pen, label.at()));
+            var dot = dot(pen, label.at());
+            // A value that had to stand on the place itself goes before the dot; the leader still ends there.
+            if (ground.clear(Ground.Kind.TEXT, new Patch(dot.corners()), 0.2 * unit)) {
+                strokes.add(dot);
+            }
             var toRight = spot.middle().getX() >= spot.joint().getX();
             var sideways = (toRight ? -1 : 1) * wide / 2 * unit;
             strokes.addAll(words(label, pen, spot.middle(), toRight ? Anchor.LEFT : Anchor.RIGHT, sideways));
@@ -83,10 +87,16 @@ final class LabelLayout {
                         at.add(Vector2D.of(0, -dot))));
     }
 
-    Flag place(FlagRequest flag) {
+    /**
+     * A flag beside its gap.
+     *
+     * @param flag what was asked
+     * @param gap the strokes of its gap, on the ground already
+     */
+    Flag place(FlagRequest flag, List<Stroke> gap) {
         var pen = Layer.FINDINGS.pen().of(flag.part());
         var thin = pen.wide(Pen.NARROW_MM);
-        var strokes = new ArrayList<Stroke>(gap(flag, pen));
+        var strokes = new ArrayList<>(gap);
         var number = Integer.toString(flag.number());
         var radius = Math.max(
                 FLAG_RADIUS_MM, Lettering.shipped().widthMm(number, Text.USUAL_MM) / 2 + 1.2);
@@ -105,7 +115,8 @@ final class LabelLayout {
     }
 
     /** The gap between the witness points, with ticks across its ends; ringed if it is too short to see. */
-    private List<Stroke> gap(FlagRequest flag, Pen pen) {
+    List<Stroke> gap(FlagRequest flag) {
+        var pen = Layer.FINDINGS.pen().of(flag.part());
         var way = flag.to().subtract(flag.at());
         var strokes = new ArrayList<Stroke>();
         if (way.norm() > 1e-6) {

@@ -66,21 +66,13 @@ public final class Overlaps {
     public static List<Clash> of(Sheet sheet) {
         var overlaps = new Overlaps(sheet);
         sheet.views().forEach(overlaps::take);
-        var keepOff = texts(sheet.marks());
-        sheet.marks().forEach(mark -> overlaps.take(mark, strokes(mark, 1, keepOff), 1, Vector2D.ZERO, false));
-        sheet.furniture().forEach(mark -> overlaps.take(mark, mark.strokes(), 1, Vector2D.ZERO, true));
+        var keepOff = HatchLines.keepOff(sheet.marks(), 1);
+        sheet.marks().forEach(mark -> overlaps.take(strokes(mark, 1, keepOff), 1, Vector2D.ZERO, false));
+        sheet.furniture().forEach(mark -> overlaps.take(mark.strokes(), 1, Vector2D.ZERO, true));
         overlaps.compare();
         overlaps.frame();
         overlaps.views();
         return List.copyOf(overlaps.clashes);
-    }
-
-    private static List<Patch> texts(List<Mark> marks) {
-        return marks.stream()
-                .flatMap(mark -> mark.strokes().stream())
-                .filter(Text.class::isInstance)
-                .map(text -> ((Text) text).patch(1))
-                .toList();
     }
 
     private static List<? extends Stroke> strokes(Mark mark, double unit, List<Patch> keepOff) {
@@ -91,12 +83,12 @@ public final class Overlaps {
 
     private void take(View view) {
         var unit = view.unitsPerMm();
-        var keepOff = view.texts();
+        var keepOff = HatchLines.keepOff(view.marks(), unit);
         var shift = view.paper(Vector2D.ZERO);
-        view.marks().forEach(mark -> take(mark, strokes(mark, unit, keepOff), unit, shift, false));
+        view.marks().forEach(mark -> take(strokes(mark, unit, keepOff), unit, shift, false));
     }
 
-    private void take(Mark mark, List<? extends Stroke> strokes, double unit, Vector2D shift, boolean furniture) {
+    private void take(List<? extends Stroke> strokes, double unit, Vector2D shift, boolean furniture) {
         for (var stroke : strokes) {
             for (var patch : stroke.patches(unit)) {
                 var corners = patch.corners().stream()

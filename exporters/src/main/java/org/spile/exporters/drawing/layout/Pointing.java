@@ -45,7 +45,7 @@ final class Pointing {
         for (var careful : List.of(true, false)) {
             for (var ring = 0; ring < CAREFUL_RINGS; ring++) {
                 for (var angle : ANGLES_DEG) {
-                    var spot = spot(point, wideMm, highMm, angle, FIRST_RING_MM + ring * RING_MM);
+                    var spot = spot(point, wideMm, angle, FIRST_RING_MM + ring * RING_MM);
                     if (free(box(spot.middle(), wideMm, highMm), careful) && leaderFree(point, spot, careful)) {
                         return spot;
                     }
@@ -59,7 +59,7 @@ final class Pointing {
     private Optional<Spot> beyond(Vector2D point, double wideMm, double highMm) {
         for (var ring = CAREFUL_RINGS; ring < 100_000; ring++) {
             for (var angle : ANGLES_DEG) {
-                var spot = spot(point, wideMm, highMm, angle, FIRST_RING_MM + ring * RING_MM);
+                var spot = spot(point, wideMm, angle, FIRST_RING_MM + ring * RING_MM);
                 if (free(box(spot.middle(), wideMm, highMm), true)) {
                     return Optional.of(spot);
                 }
@@ -68,7 +68,7 @@ final class Pointing {
         return Optional.empty();
     }
 
-    private Spot spot(Vector2D point, double wideMm, double highMm, double angleDeg, double reachMm) {
+    private Spot spot(Vector2D point, double wideMm, double angleDeg, double reachMm) {
         var angle = Math.toRadians(angleDeg);
         var way = Vector2D.of(StrictMath.cos(angle), StrictMath.sin(angle)).multiply(reachMm * unit);
         var joint = point.add(way);

@@ -13,15 +13,17 @@ public enum Side {
     /** Towards the right. */
     RIGHT(1, 0);
 
-    private final Vector2D outward;
+    private final double x;
+    private final double y;
 
     Side(double x, double y) {
-        this.outward = Vector2D.of(x, y);
+        this.x = x;
+        this.y = y;
     }
 
     /** Unit vector out of the view. */
     public Vector2D outward() {
-        return outward;
+        return Vector2D.of(x, y);
     }
 
     /** Whether dimension lines on this side run level. */

@@ -28,8 +28,7 @@ final class Threads {
         var room = ROOM_MM * unitsPerMm;
         List<double[]> pieces = new ArrayList<>(List.of(new double[] {0, 1}));
         for (var text : ground.near(Ground.Kind.TEXT, Patch.of(from, to), room)) {
-            var grown = grown(text, room);
-            var inside = grown.inside(from, to);
+            var inside = text.boxGrown(room).inside(from, to);
             if (inside.isPresent()) {
                 pieces = without(
                         pieces, inside.get().first(), inside.get().last());
@@ -55,24 +54,5 @@ final class Threads {
         }
         left.removeIf(piece -> piece[1] <= piece[0]);
         return left;
-    }
-
-    /** A text's box with its sides moved outwards. */
-    static Patch grown(Patch box, double by) {
-        var middle = box.middle();
-        var along = box.corners().get(1).subtract(box.corners().get(0));
-        var up = box.corners().get(3).subtract(box.corners().get(0));
-        var wide = along.norm();
-        var high = up.norm();
-        if (wide == 0 || high == 0) {
-            return box;
-        }
-        var halfAlong = along.multiply((wide / 2 + by) / wide);
-        var halfUp = up.multiply((high / 2 + by) / high);
-        return Patch.of(
-                middle.subtract(halfAlong).subtract(halfUp),
-                middle.add(halfAlong).subtract(halfUp),
-                middle.add(halfAlong).add(halfUp),
-                middle.subtract(halfAlong).add(halfUp));
     }
 }

@@ -248,13 +248,17 @@ public final class ViewDraft {
         planes.forEach(plane -> all.addAll(plane.strokes(unit)));
         var strokes = all.stream().flatMap(mark -> mark.strokes().stream()).toList();
         var ground = LabelLayout.ground(strokes, unit);
+        var notes = new LabelLayout(ground, unit);
+        // Gaps stand where they are: on the ground before anything that can still move.
+        var gaps = flags.stream().map(notes::gap).toList();
         var rows = planes.isEmpty() ? outline : reach(outline, all, unit);
         all.addAll(new DimensionLayout(ground, rows, unit).place(dimensions));
         for (var each : running) {
             all.addAll(new RunningLayout(each, ground, rows, unit).place());
         }
-        var notes = new LabelLayout(ground, unit);
-        flags.forEach(flag -> all.add(notes.place(flag)));
+        for (var i = 0; i < flags.size(); i++) {
+            all.add(notes.place(flags.get(i), gaps.get(i)));
+        }
         labels.forEach(label -> all.add(notes.place(label)));
         var drawn = reach(outline, all, unit);
         var caption = new Caption(title, cut, scale, bar, forward).under(outline, drawn);
