@@ -14,8 +14,8 @@ import org.spile.geometry.kernel.measure.Written;
  * @param wording what is written, with {@code <>} where the measured value goes
  * @param drawn lines, arrows and text
  */
-public record Dimensioned(
-        Pen pen, Span span, Vector2D lineAt, Vector2D textAt, String wording, List<Stroke> drawn) implements Mark {
+public record Dimensioned(Pen pen, Span span, Vector2D lineAt, Vector2D textAt, String wording, List<Stroke> drawn)
+        implements Mark {
     /** Stands for the measured value in a wording. */
     public static final String VALUE = "<>";
     /** Decimals shown: tenths of a millimetre, if there are any. */

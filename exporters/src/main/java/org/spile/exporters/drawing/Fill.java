@@ -38,7 +38,9 @@ public record Fill(Pen pen, List<Vector2D> corners) implements Stroke {
     public Stroke put(double turnDeg, Vector2D shift, String part) {
         return new Fill(
                 pen.of(part),
-                corners.stream().map(corner -> Places.put(corner, turnDeg, shift)).toList());
+                corners.stream()
+                        .map(corner -> Places.put(corner, turnDeg, shift))
+                        .toList());
     }
 
     @Override

@@ -13,8 +13,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * @param to second witness point (mm)
  * @param drawn gap, leader, flag and number
  */
-public record Flag(Pen pen, int number, String finding, Vector2D at, Vector2D to, List<Stroke> drawn)
-        implements Mark {
+public record Flag(Pen pen, int number, String finding, Vector2D at, Vector2D to, List<Stroke> drawn) implements Mark {
     /** Copies the strokes. */
     public Flag {
         Places.check(at);

@@ -11,8 +11,7 @@ import java.util.List;
  * @param shiftMm how far each line's dashes start after those of the line before
  * @param dashesMm dash, gap, dash, gap …; empty for continuous lines
  */
-public record HatchFamily(
-        double angleDeg, double startMm, double spacingMm, double shiftMm, List<Double> dashesMm) {
+public record HatchFamily(double angleDeg, double startMm, double spacingMm, double shiftMm, List<Double> dashesMm) {
     /** Copies the dashes; spacing follows ISO 128: no less than 0.7. */
     public HatchFamily {
         dashesMm = List.copyOf(dashesMm);

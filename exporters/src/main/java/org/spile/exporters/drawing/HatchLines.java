@@ -72,7 +72,8 @@ public final class HatchLines {
         var across = Vector2D.of(-along.getY(), along.getX());
         var spacing = family.spacingMm() * unitsPerMm;
         var start = family.startMm() * unitsPerMm;
-        var reach = loops.stream().flatMap(List::stream).mapToDouble(across::dot).summaryStatistics();
+        var reach =
+                loops.stream().flatMap(List::stream).mapToDouble(across::dot).summaryStatistics();
         var first = (long) Math.ceil((reach.getMin() - start) / spacing);
         var last = (long) Math.floor((reach.getMax() - start) / spacing);
         for (var k = first; k <= last; k++) {
@@ -135,8 +136,7 @@ public final class HatchLines {
             pieces = left;
         }
         for (var piece : pieces) {
-            lines.add(new Line(
-                    hatch.pen(), foot.add(along.multiply(piece[0])), foot.add(along.multiply(piece[1]))));
+            lines.add(new Line(hatch.pen(), foot.add(along.multiply(piece[0])), foot.add(along.multiply(piece[1]))));
         }
     }
 

@@ -12,8 +12,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * @param turnDeg degrees, counter-clockwise
  * @param attributes in the order a parts list shows them
  */
-public record Insert(Pen pen, Symbol symbol, Vector2D at, double turnDeg, List<Attribute> attributes)
-        implements Mark {
+public record Insert(Pen pen, Symbol symbol, Vector2D at, double turnDeg, List<Attribute> attributes) implements Mark {
     /** Copies the attributes. */
     public Insert {
         Places.check(at);

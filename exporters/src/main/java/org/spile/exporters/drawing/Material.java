@@ -50,15 +50,14 @@ public enum Material {
     public List<HatchFamily> families() {
         return switch (this) {
             case GENERAL -> List.of(HatchFamily.lines(45, 3));
-            case TIMBER -> List.of(
-                    HatchFamily.lines(45, 3.5), HatchFamily.lines(45, 3.5).from(1));
+            case TIMBER ->
+                List.of(HatchFamily.lines(45, 3.5), HatchFamily.lines(45, 3.5).from(1));
             case PLY -> List.of(HatchFamily.lines(135, 1.5));
             case BOARD -> List.of(HatchFamily.dashed(0, 1, 1.3, 0.6, 2));
             case WOOL -> List.of(HatchFamily.lines(60, 3), HatchFamily.lines(120, 3));
-            case FOAM -> List.of(
-                    HatchFamily.dashed(45, 1.8, 0, 1.2, 0.9), HatchFamily.dashed(135, 1.8, 0, 1.2, 0.9));
-            case METAL -> List.of(
-                    HatchFamily.lines(45, 1.6), HatchFamily.lines(45, 1.6).from(0.8));
+            case FOAM -> List.of(HatchFamily.dashed(45, 1.8, 0, 1.2, 0.9), HatchFamily.dashed(135, 1.8, 0, 1.2, 0.9));
+            case METAL ->
+                List.of(HatchFamily.lines(45, 1.6), HatchFamily.lines(45, 1.6).from(0.8));
             case GLASS -> List.of(HatchFamily.dashed(45, 2.5, 4, 3, 5));
             case SHEET -> List.of();
         };

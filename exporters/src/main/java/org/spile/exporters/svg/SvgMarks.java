@@ -81,8 +81,7 @@ final class SvgMarks {
         @Override
         public Writing fill(Fill fill) {
             return () -> filled(
-                    fill.pen(),
-                    fill.corners().stream().map(place::point).collect(Collectors.joining("L", "M", "Z")));
+                    fill.pen(), fill.corners().stream().map(place::point).collect(Collectors.joining("L", "M", "Z")));
         }
 
         @Override

@@ -77,8 +77,10 @@ public final class SvgWriter implements SheetWriter {
         var views = sheet.views().stream()
                 .map(view -> view.title() + " at " + view.scale().says())
                 .collect(Collectors.joining("; "));
-        return "Sheet " + sheet.number() + " of " + sheet.of() + ", " + sheet.paper().name() + ", "
-                + sheet.paper().wideMm() + " × " + sheet.paper().highMm() + " mm, " + sheet.block().documentType()
+        return "Sheet " + sheet.number() + " of " + sheet.of() + ", "
+                + sheet.paper().name() + ", "
+                + sheet.paper().wideMm() + " × " + sheet.paper().highMm() + " mm, "
+                + sheet.block().documentType()
                 + (views.isEmpty() ? "" : ": " + views) + ". Print at 100 %, without fitting to the page.";
     }
 
@@ -99,7 +101,8 @@ public final class SvgWriter implements SheetWriter {
         tags.attribute("data-scale", Written.number(view.unitsPerMm(), 6));
         tags.attribute("data-origin", origin(view, sheet));
         tags.element("title", "", view.title() + ", " + view.scale().says());
-        var place = new SvgPlace(view.unitsPerMm(), view.paper(Vector2D.ZERO), sheet.paper().highMm());
+        var place = new SvgPlace(
+                view.unitsPerMm(), view.paper(Vector2D.ZERO), sheet.paper().highMm());
         new SvgLayers(tags, name, place, view.marks()).write();
         tags.close();
     }

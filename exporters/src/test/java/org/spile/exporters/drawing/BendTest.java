@@ -24,15 +24,16 @@ class BendTest {
 
     @Test
     void halfCircle_clockwiseWithNegativeBulge() {
-        var bend =
-                Bend.between(new Vertex(Vector2D.of(0, 0), -1), Vector2D.of(10, 0)).orElseThrow();
+        var bend = Bend.between(new Vertex(Vector2D.of(0, 0), -1), Vector2D.of(10, 0))
+                .orElseThrow();
         assertEquals(5, bend.radiusMm(), 1e-9);
         assertEquals(5, bend.at(0.5).getY(), 1e-9);
     }
 
     @Property(tries = 200)
     void middle_risesHalfChordTimesBulge(
-            @ForAll @DoubleRange(min = -3, max = 3) double bulge, @ForAll @DoubleRange(min = 1, max = 1e4) double chord) {
+            @ForAll @DoubleRange(min = -3, max = 3) double bulge,
+            @ForAll @DoubleRange(min = 1, max = 1e4) double chord) {
         law(bulge, chord);
     }
 

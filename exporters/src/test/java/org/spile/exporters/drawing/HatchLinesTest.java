@@ -58,10 +58,13 @@ class HatchLinesTest {
     @Test
     void aRoundArea_hasLinesInsideOnly() {
         var circle = new Polyline(
-                Layer.HATCHING.pen(), List.of(new Vertex(Vector2D.of(-50, 0), 1), new Vertex(Vector2D.of(50, 0), 1)), true);
+                Layer.HATCHING.pen(),
+                List.of(new Vertex(Vector2D.of(-50, 0), 1), new Vertex(Vector2D.of(50, 0), 1)),
+                true);
         var lines = HatchLines.of(hatch(Material.GENERAL, circle), 1, List.of());
         assertEquals(Math.PI * 50 * 50 / 3, length(lines), 0.02 * Math.PI * 50 * 50 / 3);
-        assertTrue(lines.stream().allMatch(line -> line.from().norm() < 50.001 && line.to().norm() < 50.001));
+        assertTrue(lines.stream()
+                .allMatch(line -> line.from().norm() < 50.001 && line.to().norm() < 50.001));
     }
 
     @Test
@@ -73,7 +76,8 @@ class HatchLinesTest {
 
     @Property(tries = 100)
     void dashes_coverTheirShare(
-            @ForAll @DoubleRange(min = 100, max = 900) double wide, @ForAll @DoubleRange(min = 100, max = 900) double high) {
+            @ForAll @DoubleRange(min = 100, max = 900) double wide,
+            @ForAll @DoubleRange(min = 100, max = 900) double high) {
         law(wide, high);
     }
 

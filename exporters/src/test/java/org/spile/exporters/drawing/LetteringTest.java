@@ -49,8 +49,11 @@ class LetteringTest {
             var says = Character.toString(character);
             var ink = font.createGlyphVector(EXACT, says).getVisualBounds();
             var cap = capEm() * EM;
-            assertTrue(-ink.getMinY() <= Lettering.above(says) * cap + 0.01 * cap, says + " rises " + -ink.getMinY() / cap);
-            assertTrue(ink.getMaxY() <= Lettering.below(says) * cap + 0.07 * cap, says + " hangs " + ink.getMaxY() / cap);
+            assertTrue(
+                    -ink.getMinY() <= Lettering.above(says) * cap + 0.01 * cap,
+                    says + " rises " + -ink.getMinY() / cap);
+            assertTrue(
+                    ink.getMaxY() <= Lettering.below(says) * cap + 0.07 * cap, says + " hangs " + ink.getMaxY() / cap);
         }
     }
 

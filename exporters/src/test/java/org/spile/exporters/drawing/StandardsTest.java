@@ -56,7 +56,9 @@ class StandardsTest {
     @Test
     void scales_stepsOfIso5455() {
         assertEquals(
-                List.of("10:1", "5:1", "2:1", "1:1", "1:2", "1:5", "1:10", "1:20", "1:50", "1:100", "1:200", "1:500", "1:1000"),
+                List.of(
+                        "10:1", "5:1", "2:1", "1:1", "1:2", "1:5", "1:10", "1:20", "1:50", "1:100", "1:200", "1:500",
+                        "1:1000"),
                 Scale.STANDARD.stream().map(Scale::says).toList());
         assertEquals(Scale.oneTo(50), Scale.oneTo(20).smaller());
         assertEquals(Scale.oneTo(1000), Scale.oneTo(1000).smaller());

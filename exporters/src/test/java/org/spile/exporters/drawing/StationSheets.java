@@ -39,8 +39,10 @@ public final class StationSheets {
     }
 
     public static Sheet section() {
-        return fits(SheetLayout.named("section-a", block("Saltmarsh, section A–A", "SM-02")
-                        .revised(List.of(new Revision("A", "ceiling lowered by 6.5", "2026-02-01", "rk"))))
+        return fits(SheetLayout.named(
+                        "section-a",
+                        block("Saltmarsh, section A–A", "SM-02")
+                                .revised(List.of(new Revision("A", "ceiling lowered by 6.5", "2026-02-01", "rk"))))
                 .view(sectionDraft())
                 .view(detailDraft())
                 .projection(Projection.THIRD_ANGLE)
@@ -86,9 +88,14 @@ public final class StationSheets {
         draft.draw(new Polyline(
                 Layer.DUCTS.pen().hidden().of("runs.bunk"),
                 List.of(
-                        Vertex.of(700, -100), Vertex.of(-400, -100), new Vertex(at(-600, 100), 0.41421356),
-                        Vertex.of(-600, 1500), Vertex.of(-1000, 1500), Vertex.of(-1000, 100),
-                        Vertex.of(-600, 300), Vertex.of(700, 300)),
+                        Vertex.of(700, -100),
+                        Vertex.of(-400, -100),
+                        new Vertex(at(-600, 100), 0.41421356),
+                        Vertex.of(-600, 1500),
+                        Vertex.of(-1000, 1500),
+                        Vertex.of(-1000, 100),
+                        Vertex.of(-600, 300),
+                        Vertex.of(700, 300)),
                 true));
         draft.draw(Line.of(Layer.AXES.pen(), -3800, 0, 3900, 0));
         draft.draw(new Circle(Layer.SERVICES.pen().of("lines.drain"), at(925, -900), 25));
@@ -104,20 +111,33 @@ public final class StationSheets {
                 at(-800, 1550),
                 0,
                 List.of(new Insert.Attribute("ID", "bunk-grille"), new Insert.Attribute("FREE_AREA", "70 %"))));
-        draft.dimension(Dimension.level(at(-3600, -1200), at(3600, -1200), Side.BELOW).of("trailers.wet-lab"));
+        draft.dimension(
+                Dimension.level(at(-3600, -1200), at(3600, -1200), Side.BELOW).of("trailers.wet-lab"));
         draft.dimensions(Dimension.chain(
-                List.of(at(-3600, -1200), at(-3500, -1100), at(-1100, -1100), at(700, -350), at(1150, -350), at(1750, -350)),
+                List.of(
+                        at(-3600, -1200),
+                        at(-3500, -1100),
+                        at(-1100, -1100),
+                        at(700, -350),
+                        at(1150, -350),
+                        at(1750, -350)),
                 Side.BELOW));
-        draft.dimension(Dimension.level(at(-3600, 3750), at(2400, 3750), Side.ABOVE).of("trailers.bunk-house"));
-        draft.dimension(Dimension.upright(at(-3600, -1200), at(-3600, 1200), Side.LEFT).tolerated("±3"));
+        draft.dimension(
+                Dimension.level(at(-3600, 3750), at(2400, 3750), Side.ABOVE).of("trailers.bunk-house"));
+        draft.dimension(
+                Dimension.upright(at(-3600, -1200), at(-3600, 1200), Side.LEFT).tolerated("±3"));
         draft.dimension(Dimension.upright(at(-3600, 1200), at(-3600, 1350), Side.LEFT));
         draft.dimension(Dimension.upright(at(-3600, 1350), at(-3600, 3750), Side.LEFT));
-        draft.dimension(Dimension.upright(at(-3600, -1200), at(-3600, 3750), Side.LEFT).worded("(<>)"));
-        draft.dimension(Dimension.upright(at(1150, -350), at(1150, 350), Side.RIGHT).of("units.cooler"));
+        draft.dimension(
+                Dimension.upright(at(-3600, -1200), at(-3600, 3750), Side.LEFT).worded("(<>)"));
+        draft.dimension(
+                Dimension.upright(at(1150, -350), at(1150, 350), Side.RIGHT).of("units.cooler"));
         draft.dimension(Dimension.upright(at(3600, -1200), at(1150, -350), Side.RIGHT));
-        draft.dimension(Dimension.straight(at(-3600, -1200), at(2400, 3750), Side.ABOVE).worded("(<>)"));
+        draft.dimension(
+                Dimension.straight(at(-3600, -1200), at(2400, 3750), Side.ABOVE).worded("(<>)"));
         draft.running(RunningDimension.from(
-                at(-3600, 3750), List.of(at(-2900, 3750), at(-2820, 3750), at(-2770, 3750), at(-1000, 3750), at(400, 3750)),
+                at(-3600, 3750),
+                List.of(at(-2900, 3750), at(-2820, 3750), at(-2770, 3750), at(-1000, 3750), at(400, 3750)),
                 Side.ABOVE));
         draft.cuttingPlane("A", at(925, -1200), at(925, 3750), Side.LEFT);
         draft.name("wet lab", "trailers.wet-lab", at(-1500, 300));
@@ -158,9 +178,10 @@ public final class StationSheets {
         draft.dimension(Dimension.level(at(-350, 2110), at(350, 2110), Side.BELOW));
         draft.dimension(Dimension.upright(at(-1200, 0), at(-1200, 2300), Side.LEFT));
         draft.dimension(Dimension.upright(at(-1140, 60), at(-1140, 2080), Side.LEFT));
-        draft.dimensions(Dimension.chain(
-                List.of(at(1140, 2080), at(1140, 2092), at(350, 2110), at(350, 2310)), Side.RIGHT));
-        draft.dimensions(Dimension.parallel(at(1200, 0), List.of(at(1140, 60), at(1200, 2300), at(0, 2450)), Side.RIGHT));
+        draft.dimensions(
+                Dimension.chain(List.of(at(1140, 2080), at(1140, 2092), at(350, 2110), at(350, 2310)), Side.RIGHT));
+        draft.dimensions(
+                Dimension.parallel(at(1200, 0), List.of(at(1140, 60), at(1200, 2300), at(0, 2450)), Side.RIGHT));
         draft.name("cooler", "units.cooler", at(0, 2210));
         draft.flag(1, "fit.clearance.cooler.roof", at(-350, 2310), at(-350, 2340), "units.cooler");
         draft.name("lowered ceiling, ply 12", "cavities.lobby", at(700, 2086));
@@ -169,8 +190,7 @@ public final class StationSheets {
     }
 
     public static ViewDraft detailDraft() {
-        var draft = ViewDraft.named("detail-1", "Detail: cooler to roof")
-                .scaled(Scale.oneTo(2), Scale.oneTo(5));
+        var draft = ViewDraft.named("detail-1", "Detail: cooler to roof").scaled(Scale.oneTo(2), Scale.oneTo(5));
         var lining = new ArrayList<>(box(0, 100, 120, 25));
         draft.cutArea(Material.FOAM, "cavities.lobby", lining);
         draft.outline(Layer.LININGS.pen().of("cavities.lobby"), lining);

@@ -89,7 +89,8 @@ final class Arrangement {
     /** Spreads what room is left evenly; views of a row stand on one line, so that their titles do. */
     private static List<View> spread(List<List<View>> rows, Extent area) {
         var placed = new ArrayList<View>();
-        var freeHigh = area.high() - rows.stream().mapToDouble(Arrangement::high).sum();
+        var freeHigh =
+                area.high() - rows.stream().mapToDouble(Arrangement::high).sum();
         var gapHigh = freeHigh / (rows.size() + 1);
         var y = area.maxY();
         for (var row : rows) {

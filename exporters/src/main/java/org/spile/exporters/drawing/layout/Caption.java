@@ -103,7 +103,10 @@ final class Caption {
         }
         var below = y - high - 1.2 * unit;
         barText(x, below, "0");
-        barText(x + length, below, length >= 1000 ? Written.number(length / 1000, 1) + " m" : Written.number(length, 1) + " mm");
+        barText(
+                x + length,
+                below,
+                length >= 1000 ? Written.number(length / 1000, 1) + " m" : Written.number(length, 1) + " mm");
     }
 
     private void barText(double x, double y, String says) {

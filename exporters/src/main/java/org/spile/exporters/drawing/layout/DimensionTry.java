@@ -35,6 +35,7 @@ final class DimensionTry {
     private static final double ABOVE_LINE_MM = 1;
     /** Brackets and commas hang below the baseline; they keep off the arrows too, which are 0.8 high. */
     private static final double HANGING_ABOVE_LINE_MM = 1;
+
     private static final double TAIL_MM = 6;
     private static final double TEXT_APART_MM = 0.7;
 

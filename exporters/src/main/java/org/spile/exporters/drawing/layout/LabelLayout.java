@@ -20,6 +20,7 @@ import org.spile.exporters.drawing.Text;
 final class LabelLayout {
     /** Line pitch as a share of the capitals' height (ISO 3098, type B without accented capitals). */
     private static final double PITCH = 1.5;
+
     private static final double DOT_MM = 0.5;
     private static final double FLAG_RADIUS_MM = 3.5;
     private static final double TICK_MM = 1;
@@ -98,8 +99,7 @@ final class LabelLayout {
         var thin = pen.wide(Pen.NARROW_MM);
         var strokes = new ArrayList<>(gap);
         var number = Integer.toString(flag.number());
-        var radius = Math.max(
-                FLAG_RADIUS_MM, Lettering.shipped().widthMm(number, Text.USUAL_MM) / 2 + 1.2);
+        var radius = Math.max(FLAG_RADIUS_MM, Lettering.shipped().widthMm(number, Text.USUAL_MM) / 2 + 1.2);
         var middle = flag.at().lerp(flag.to(), 0.5);
         var spot = pointing.beside(middle, 2 * radius, 2 * radius);
         strokes.addAll(pointing.leader(thin, middle, new Pointing.Spot(spot.middle(), onRim(middle, spot, radius))));

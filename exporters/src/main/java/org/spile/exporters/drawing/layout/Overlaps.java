@@ -76,9 +76,7 @@ public final class Overlaps {
     }
 
     private static List<? extends Stroke> strokes(Mark mark, double unit, List<Patch> keepOff) {
-        return mark instanceof Hatch hatch && !hatch.solid(unit)
-                ? HatchLines.of(hatch, unit, keepOff)
-                : mark.strokes();
+        return mark instanceof Hatch hatch && !hatch.solid(unit) ? HatchLines.of(hatch, unit, keepOff) : mark.strokes();
     }
 
     private void take(View view) {
@@ -109,8 +107,10 @@ public final class Overlaps {
                 }
             }
             for (var line : lines) {
-                kind(line).filter(kind -> text.patch().nearer(line.patch(), halfWidth(line)))
-                        .forEach(kind -> clash(kind, text, " on " + line.stroke().pen().layer().words()));
+                kind(line)
+                        .filter(kind -> text.patch().nearer(line.patch(), halfWidth(line)))
+                        .forEach(kind -> clash(
+                                kind, text, " on " + line.stroke().pen().layer().words()));
             }
         }
     }
@@ -142,11 +142,15 @@ public final class Overlaps {
         Stream.concat(texts.stream(), lines.stream())
                 .filter(piece -> !piece.furniture())
                 .filter(piece -> !space.holds(piece.patch().extent(), 1e-6))
-                .forEach(piece -> clash(Kind.OUTSIDE_FRAME, piece, " on " + piece.stroke().pen().layer().words()));
+                .forEach(piece -> clash(
+                        Kind.OUTSIDE_FRAME,
+                        piece,
+                        " on " + piece.stroke().pen().layer().words()));
     }
 
     private void views() {
-        var block = TitleBlockTable.extent(sheet.paper(), sheet.block().revisions().size());
+        var block =
+                TitleBlockTable.extent(sheet.paper(), sheet.block().revisions().size());
         for (var i = 0; i < sheet.views().size(); i++) {
             var view = sheet.views().get(i);
             views(view.onPaper(), block, view.name() + " on the title block");

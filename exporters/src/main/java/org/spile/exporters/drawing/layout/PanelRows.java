@@ -65,7 +65,9 @@ final class PanelRows {
     private void together(Runnable adding) {
         var first = rows.size();
         adding.run();
-        var high = rows.subList(first, rows.size()).stream().mapToDouble(Row::highMm).sum();
+        var high = rows.subList(first, rows.size()).stream()
+                .mapToDouble(Row::highMm)
+                .sum();
         if (high <= SMALL_PANEL_MM) {
             for (var i = first; i < rows.size() - 1; i++) {
                 rows.set(i, new Row(rows.get(i).highMm(), true, rows.get(i).picture()));
@@ -96,8 +98,11 @@ final class PanelRows {
     private void heading(String words) {
         var fitted = FittedText.lines(words, wide, Text.USUAL_MM);
         for (var line : fitted) {
-            rows.add(new Row(HEADING_MM - 1.5, true, top -> List.of(new Text(
-                    pen.wide(0.5), top.add(Vector2D.of(0, -0.8)), line, Text.USUAL_MM, 0, Anchor.TOP_LEFT))));
+            rows.add(new Row(
+                    HEADING_MM - 1.5,
+                    true,
+                    top -> List.of(new Text(
+                            pen.wide(0.5), top.add(Vector2D.of(0, -0.8)), line, Text.USUAL_MM, 0, Anchor.TOP_LEFT))));
         }
         rows.add(new Row(1.5, true, top -> List.of()));
     }

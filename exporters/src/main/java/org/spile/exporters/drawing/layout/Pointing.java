@@ -14,7 +14,9 @@ import org.spile.exporters.drawing.Pen;
  * (ISO 128), kept off texts, arrows and lines. Beyond all that is drawn there always is room.
  */
 final class Pointing {
-    private static final double[] ANGLES_DEG = {45, 135, -45, -135, 30, 150, -30, -150, 60, 120, -60, -120, 20, 160, 75, 105};
+    private static final double[] ANGLES_DEG = {
+        45, 135, -45, -135, 30, 150, -30, -150, 60, 120, -60, -120, 20, 160, 75, 105
+    };
     private static final int CAREFUL_RINGS = 14;
     private static final double RING_MM = 4;
     private static final double FIRST_RING_MM = 7;

@@ -55,15 +55,16 @@ final class RunningLayout {
         this.unit = unit;
         this.pen = Layer.DIMENSIONS.pen().of(asked.part());
         var along = frame().along();
-        var points = Stream.concat(Stream.of(asked.datum()), asked.features().stream()
-                        .filter(feature -> Math.abs(along.dot(feature.subtract(asked.datum()))) > 1e-6))
+        var points = Stream.concat(
+                        Stream.of(asked.datum()),
+                        asked.features().stream()
+                                .filter(feature -> Math.abs(along.dot(feature.subtract(asked.datum()))) > 1e-6))
                 .sorted(Comparator.comparingDouble(along::dot))
                 .toList();
         var values = Spread.apart(points.stream().map(along::dot).toList(), TEXT_PITCH_MM * unit);
         for (var i = 0; i < points.size(); i++) {
             var point = points.get(i);
-            stops.add(new Stop(
-                    point, along.dot(point), values.get(i), point.equals(asked.datum()), span(point)));
+            stops.add(new Stop(point, along.dot(point), values.get(i), point.equals(asked.datum()), span(point)));
         }
     }
 
@@ -106,7 +107,8 @@ final class RunningLayout {
 
     private Patch line(DimensionFrame frame, double row) {
         return Patch.of(
-                frame.at(stops.get(0).along(), row), frame.at(stops.get(stops.size() - 1).along(), row));
+                frame.at(stops.get(0).along(), row),
+                frame.at(stops.get(stops.size() - 1).along(), row));
     }
 
     private Text value(DimensionFrame frame, double row, Stop stop) {
@@ -127,7 +129,10 @@ final class RunningLayout {
     private List<Mark> draw(DimensionFrame frame, double row) {
         var marks = new ArrayList<Mark>();
         marks.add(new Circle(pen, frame.at(frame.along().dot(asked.datum()), row), DATUM_RADIUS_MM * unit));
-        marks.add(new Line(pen, line(frame, row).corners().get(0), line(frame, row).corners().get(1)));
+        marks.add(new Line(
+                pen,
+                line(frame, row).corners().get(0),
+                line(frame, row).corners().get(1)));
         ground.add(Ground.Kind.THREAD, line(frame, row));
         for (var i = 0; i < stops.size(); i++) {
             var stop = stops.get(i);
@@ -158,11 +163,10 @@ final class RunningLayout {
         var bend = row + BEND_FROM_MM * unit;
         var lines = new ArrayList<Line>();
         if (bend > start) {
-            lines.addAll(Threads.broken(
-                    pen, frame.at(stop.along(), start), frame.at(stop.along(), bend), ground, unit));
+            lines.addAll(
+                    Threads.broken(pen, frame.at(stop.along(), start), frame.at(stop.along(), bend), ground, unit));
         }
-        lines.add(new Line(
-                pen, frame.at(stop.along(), bend), frame.at(stop.valueAlong(), row + BEND_TO_MM * unit)));
+        lines.add(new Line(pen, frame.at(stop.along(), bend), frame.at(stop.valueAlong(), row + BEND_TO_MM * unit)));
         lines.forEach(line -> ground.add(Ground.Kind.THREAD, Patch.of(line.from(), line.to())));
         return lines;
     }

@@ -58,8 +58,8 @@ enum SheetGround {
             var rows = PanelRows.of(panels, materials, COLUMN_MM);
             var words = new Extent(space.maxX() - COLUMN_MM, floor, space.maxX(), space.maxY());
             return Columns.fill(rows, words, COLUMN_MM, GAP_MM)
-                    .map(marks -> new Room(
-                            new Extent(space.minX(), floor, words.minX() - GAP_MM, space.maxY()), marks));
+                    .map(marks ->
+                            new Room(new Extent(space.minX(), floor, words.minX() - GAP_MM, space.maxY()), marks));
         }
     },
     /** Views left of the title block, the sheet's full height; words above the block. */
@@ -68,7 +68,8 @@ enum SheetGround {
         Optional<Room> room(PaperSize paper, int revisions, List<Panel> panels, List<Material> materials) {
             var space = inner(paper);
             var block = TitleBlockTable.extent(paper, revisions);
-            var views = new Extent(space.minX(), space.minY(), Math.max(space.minX(), block.minX() - PAD_MM), space.maxY());
+            var views =
+                    new Extent(space.minX(), space.minY(), Math.max(space.minX(), block.minX() - PAD_MM), space.maxY());
             var words = new Extent(block.minX(), block.maxY() + PAD_MM, space.maxX(), space.maxY());
             var column = (words.wide() - GAP_MM) / 2;
             return Columns.fill(PanelRows.of(panels, materials, column), words, column, GAP_MM)

@@ -108,7 +108,14 @@ public final class SheetLayout {
             var placed = Arrangement.fit(views, room.get().views());
             if (placed.isPresent()) {
                 return Optional.of(new Sheet(
-                        name, paper, block, projection, 1, 1, placed.get(), room.get().words()));
+                        name,
+                        paper,
+                        block,
+                        projection,
+                        1,
+                        1,
+                        placed.get(),
+                        room.get().words()));
             }
         }
         return Optional.empty();

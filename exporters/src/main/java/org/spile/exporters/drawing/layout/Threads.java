@@ -30,8 +30,7 @@ final class Threads {
         for (var text : ground.near(Ground.Kind.TEXT, Patch.of(from, to), room)) {
             var inside = text.boxGrown(room).inside(from, to);
             if (inside.isPresent()) {
-                pieces = without(
-                        pieces, inside.get().first(), inside.get().last());
+                pieces = without(pieces, inside.get().first(), inside.get().last());
             }
         }
         var way = to.subtract(from);

@@ -77,9 +77,7 @@ class OverlapsTest {
     void textOnAnArrow() {
         assertEquals(
                 List.of(Overlaps.Kind.TEXT_ON_ARROW),
-                kinds(
-                        text(100, 200),
-                        Fill.arrow(Layer.DIMENSIONS.pen(), Vector2D.of(102, 201), Vector2D.of(1, 0), 3)));
+                kinds(text(100, 200), Fill.arrow(Layer.DIMENSIONS.pen(), Vector2D.of(102, 201), Vector2D.of(1, 0), 3)));
     }
 
     @Test

@@ -26,7 +26,10 @@ class SheetLayoutTest {
         var corners = Extent.ofSize(0, 0, wide, high).corners();
         return ViewDraft.named(name, "Room " + name)
                 .outline(Layer.STRUCTURE.pen(), corners)
-                .cutArea(Material.TIMBER, "rooms.bunk", Extent.ofSize(0, 0, wide, high / 10).corners())
+                .cutArea(
+                        Material.TIMBER,
+                        "rooms.bunk",
+                        Extent.ofSize(0, 0, wide, high / 10).corners())
                 .dimension(Dimension.level(corners.get(0), corners.get(1), Side.BELOW))
                 .dimension(Dimension.upright(corners.get(0), corners.get(3), Side.LEFT));
     }
@@ -49,21 +52,34 @@ class SheetLayoutTest {
     @Test
     void aHouse_goesOnA3AtTheNextScale_orOnLargerPaperIfThatIsDemanded() {
         var house = room("a", 7200, 2400);
-        var a3 = assertInstanceOf(Laid.Fits.class, SheetLayout.named("plan", BLOCK).view(house).on(PaperSize.A3).lay())
+        var a3 = assertInstanceOf(
+                        Laid.Fits.class,
+                        SheetLayout.named("plan", BLOCK)
+                                .view(house)
+                                .on(PaperSize.A3)
+                                .lay())
                 .sheet();
         assertEquals("1:20", a3.scales(), "7200 at 1:20 is 360: it fits between A3's margins of 390");
         var exact = room("b", 7200, 6000).scaled(Scale.oneTo(20), Scale.oneTo(20));
-        var large = assertInstanceOf(Laid.Fits.class, SheetLayout.named("plan", BLOCK).view(exact).lay()).sheet();
+        var large = assertInstanceOf(
+                        Laid.Fits.class,
+                        SheetLayout.named("plan", BLOCK).view(exact).lay())
+                .sheet();
         assertEquals(PaperSize.A2, large.paper());
     }
 
     @Test
     void whatCannotFit_isSaidWithAlternatives() {
         var exact = room("a", 72000, 6000).scaled(Scale.oneTo(20), Scale.oneTo(20));
-        var laid = SheetLayout.named("plan", BLOCK).view(exact).on(PaperSize.A4, PaperSize.A3).lay();
+        var laid = SheetLayout.named("plan", BLOCK)
+                .view(exact)
+                .on(PaperSize.A4, PaperSize.A3)
+                .lay();
         var trouble = assertInstanceOf(Laid.TooLarge.class, laid);
         assertTrue(trouble.because().contains("does not fit on A4, A3"), trouble.because());
-        assertTrue(trouble.alternatives().contains("allow larger paper"), trouble.alternatives().toString());
+        assertTrue(
+                trouble.alternatives().contains("allow larger paper"),
+                trouble.alternatives().toString());
     }
 
     @Property(tries = 25)
