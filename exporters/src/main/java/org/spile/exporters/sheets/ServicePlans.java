@@ -1,0 +1,139 @@
+package org.spile.exporters.sheets;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.spile.analysis.finding.Finding;
+import org.spile.exporters.drawing.Extent;
+import org.spile.exporters.drawing.Layer;
+import org.spile.exporters.drawing.Scale;
+import org.spile.exporters.drawing.layout.Dimension;
+import org.spile.exporters.drawing.layout.SheetLayout;
+import org.spile.exporters.drawing.layout.Side;
+import org.spile.exporters.drawing.layout.ViewDraft;
+import org.spile.geometry.house.CavitySpace;
+import org.spile.geometry.house.Part;
+import org.spile.geometry.house.PartKind;
+import org.spile.geometry.house.Scene;
+import org.spile.geometry.kernel.planar.Outline;
+
+/** For each trailer a plan of its cavities and all that lies in them, seen from above with roof and linings taken off. */
+final class ServicePlans implements Composer {
+    @Override
+    public List<SheetLayout> compose(Subject subject) {
+        Scene scene = subject.home();
+        List<SheetLayout> sheets = new ArrayList<>();
+        for (var trailer : scene.trailers()) {
+            List<CavitySpace> cavities = scene.cavities().stream()
+                    .filter(cavity -> cavity.trailer().equals(trailer.id()))
+                    .toList();
+            if (!cavities.isEmpty()) {
+                sheets.add(sheet(subject, scene, trailer, cavities));
+            }
+        }
+        return sheets;
+    }
+
+    private static SheetLayout sheet(
+            Subject subject, Scene scene, Scene.TrailerPlace trailer, List<CavitySpace> cavities) {
+        ViewDraft draft = ViewDraft.named("services-" + trailer.id(), "Cavities of " + trailer.id())
+                .cutAt("seen from above, roof and linings taken off")
+                .scaled(Scale.oneTo(10), Scale.oneTo(200))
+                .inPlace()
+                .forward(trailer.toSite().applyDirection(org.apache.commons.geometry.euclidean.threed.Vector3D.of(1, 0, 0)).getX() < 0 ? Side.LEFT : Side.RIGHT);
+        Canvas canvas = Canvas.whole(draft);
+        Set<String> ids = new LinkedHashSet<>();
+        for (CavitySpace cavity : cavities) {
+            ids.add(cavity.id());
+            canvas.draw(Layer.CAVITIES.pen().of(cavity.path()), cavity.outline());
+            dimensions(draft, cavity);
+        }
+        List<Part> inside = scene.parts().stream()
+                .filter(part -> part.kind() != PartKind.LINING && part.kind() != PartKind.SHELL)
+                .filter(part -> part.spaces().stream().anyMatch(ids::contains))
+                .toList();
+        inside.forEach(part -> draw(canvas, part));
+        inside.stream().filter(part -> part.kind() == PartKind.UNIT).forEach(part -> place(draft, part, cavities));
+        cavities.forEach(cavity -> draft.name(cavity.title(), cavity.path(), Canvas.extent(cavity.outline()).middle()));
+        List<Finding> shown = flags(subject, scene, trailer, draft, ids);
+        return SheetLayout.named(
+                        "cavities-" + trailer.id(), subject.block("Cavities of " + trailer.id(), "services plan"))
+                .view(draft)
+                .panel(subject.findings(shown))
+                .panel(Subject.cautions());
+    }
+
+    private static void draw(Canvas canvas, Part part) {
+        List<Outline> shadow = part.shown().map(Shadow::of).orElse(List.of());
+        shadow.forEach(outline -> canvas.draw(Pens.of(part), outline));
+        if (part.kind() != PartKind.SERVICE) {
+            shadow.stream()
+                    .findFirst()
+                    .ifPresent(outline -> canvas.draft()
+                            .name(part.title(), part.thing(), Canvas.extent(outline).middle()));
+        }
+    }
+
+    private static void dimensions(ViewDraft draft, CavitySpace cavity) {
+        Extent extent = Canvas.extent(cavity.outline());
+        draft.dimension(Dimension.level(extent.corner(), Vector2D.of(extent.maxX(), extent.minY()), Side.BELOW)
+                .of(cavity.path()));
+        draft.dimension(Dimension.upright(extent.corner(), Vector2D.of(extent.minX(), extent.maxY()), Side.LEFT)
+                .of(cavity.path()));
+    }
+
+    /** Position from the rear right corner of the cavity a unit lies in, and its size. */
+    private static void place(ViewDraft draft, Part part, List<CavitySpace> cavities) {
+        CavitySpace cavity = cavities.stream()
+                .filter(each -> part.spaces().contains(each.id()))
+                .findFirst()
+                .orElseThrow();
+        Extent space = Canvas.extent(cavity.outline());
+        Extent unit = new Extent(
+                part.body().bounds().minX(),
+                part.body().bounds().minY(),
+                part.body().bounds().maxX(),
+                part.body().bounds().maxY());
+        if (unit.minX() - space.minX() > 0.05) {
+            draft.dimension(Dimension.level(
+                            Vector2D.of(space.minX(), unit.maxY()), Vector2D.of(unit.minX(), unit.maxY()), Side.ABOVE)
+                    .of(part.thing()));
+        }
+        draft.dimension(Dimension.level(
+                        Vector2D.of(unit.minX(), unit.maxY()), Vector2D.of(unit.maxX(), unit.maxY()), Side.ABOVE)
+                .of(part.thing()));
+        if (unit.minY() - space.minY() > 0.05) {
+            draft.dimension(Dimension.upright(
+                            Vector2D.of(unit.maxX(), space.minY()), Vector2D.of(unit.maxX(), unit.minY()), Side.RIGHT)
+                    .of(part.thing()));
+        }
+        draft.dimension(Dimension.upright(
+                        Vector2D.of(unit.maxX(), unit.minY()), Vector2D.of(unit.maxX(), unit.maxY()), Side.RIGHT)
+                .of(part.thing()));
+    }
+
+    private static List<Finding> flags(
+            Subject subject, Scene scene, Scene.TrailerPlace trailer, ViewDraft draft, Set<String> cavities) {
+        List<Finding> shown = new ArrayList<>();
+        for (Finding finding : subject.flagged()) {
+            var at = finding.at().orElseThrow();
+            var to = finding.to().orElseThrow();
+            boolean here = Subjects.partAt(scene, finding.subject(), at)
+                    .filter(part -> part.trailer().equals(trailer.id()))
+                    .filter(part -> part.spaces().stream().anyMatch(cavities::contains))
+                    .isPresent();
+            if (here) {
+                shown.add(finding);
+                draft.flag(
+                        subject.number(finding).orElseThrow(),
+                        finding.id(),
+                        Vector2D.of(at.getX(), at.getY()),
+                        Vector2D.of(to.getX(), to.getY()),
+                        finding.subject());
+            }
+        }
+        return shown;
+    }
+}

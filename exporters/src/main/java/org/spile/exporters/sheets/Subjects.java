@@ -1,0 +1,46 @@
+package org.spile.exporters.sheets;
+
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.spile.geometry.house.Part;
+import org.spile.geometry.house.PartKind;
+import org.spile.geometry.house.Scene;
+import org.spile.geometry.kernel.solid.Box3;
+import org.spile.geometry.kernel.solid.Prism;
+
+/** Finds the part that a finding's path and witness point speak of. */
+final class Subjects {
+    private Subjects() {}
+
+    /** The part of that path whose bounds come nearest to a point. */
+    static Optional<Part> partAt(Scene scene, String path, Vector3D point) {
+        Optional<Part> exact = scene.part(path);
+        if (exact.isPresent()) {
+            return exact;
+        }
+        Box3 there = new Box3(point.getX(), point.getY(), point.getZ(), point.getX(), point.getY(), point.getZ());
+        Part best = null;
+        double bestMm = Double.POSITIVE_INFINITY;
+        for (Part part : scene.parts()) {
+            if (part.thing().equals(path) || part.id().startsWith(path + ".")) {
+                double mm = part.body().bounds().gapTo(there);
+                if (mm < bestMm) {
+                    best = part;
+                    bestMm = mm;
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    /** Whether one of two parts may change from one plane to the next, so that a gap between them holds in one only. */
+    static boolean changes(Part one, Part other, boolean across) {
+        return changes(one, across) || changes(other, across);
+    }
+
+    private static boolean changes(Part part, boolean across) {
+        boolean upright = part.body().solids().stream().allMatch(Prism.class::isInstance);
+        // A roof's or ceiling's profile runs across the trailer: it is the same in every plane across.
+        return !upright && !(across && part.kind() == PartKind.LINING);
+    }
+}
