@@ -5,6 +5,7 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.spile.analysis.finding.Finding;
 import org.spile.exporters.drawing.Extent;
+import org.spile.exporters.drawing.Layer;
 import org.spile.exporters.drawing.Scale;
 import org.spile.exporters.drawing.layout.Dimension;
 import org.spile.exporters.drawing.layout.SheetLayout;
@@ -78,7 +79,7 @@ final class PlanSheets implements Composer {
 
     private static void rooms(Canvas canvas, Scene scene) {
         for (RoomSpace room : scene.rooms()) {
-            canvas.draw(org.spile.exporters.drawing.Layer.ROOMS.pen().of(room.path()), room.outline());
+            canvas.draw(Layer.ROOMS.pen().of(room.path()), room.outline());
             Extent extent = Canvas.extent(room.outline());
             canvas.draft().name(room.title(), room.path(), extent.middle());
             canvas.draft()

@@ -2,6 +2,7 @@ package org.spile.exporters.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.spile.analysis.finding.Finding;
 import org.spile.exporters.drawing.layout.SheetLayout;
 import org.spile.geometry.house.Scene;
@@ -20,7 +21,7 @@ final class SectionSheets implements Composer {
 
     private static SheetLayout sheet(Subject subject, Scene scene, SectionPlaces.Place place, String letter) {
         var view = new SectionView(scene, place.plane(), letter);
-        String name = "section-" + letter.toLowerCase(java.util.Locale.ROOT);
+        String name = "section-" + letter.toLowerCase(Locale.ROOT);
         SheetLayout layout = SheetLayout.named(
                         name, subject.block("Section " + letter + "-" + letter + " of " + place.plane().trailer().id(),
                                 "section"))

@@ -2,6 +2,7 @@ package org.spile.exporters.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.spile.analysis.finding.Finding;
@@ -69,7 +70,7 @@ final class SectionView {
     }
 
     private String name(String what) {
-        return "section-" + letter.toLowerCase(java.util.Locale.ROOT) + "-" + what;
+        return "section-" + letter.toLowerCase(Locale.ROOT) + "-" + what;
     }
 
     private String title(Finding finding) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.spile.analysis.finding.Finding;
 import org.spile.exporters.drawing.Extent;
@@ -42,7 +43,7 @@ final class ServicePlans implements Composer {
                 .cutAt("seen from above, roof and linings taken off")
                 .scaled(Scale.oneTo(10), Scale.oneTo(200))
                 .inPlace()
-                .forward(trailer.toSite().applyDirection(org.apache.commons.geometry.euclidean.threed.Vector3D.of(1, 0, 0)).getX() < 0 ? Side.LEFT : Side.RIGHT);
+                .forward(trailer.toSite().applyDirection(Vector3D.of(1, 0, 0)).getX() < 0 ? Side.LEFT : Side.RIGHT);
         Canvas canvas = Canvas.whole(draft);
         Set<String> ids = new LinkedHashSet<>();
         for (CavitySpace cavity : cavities) {

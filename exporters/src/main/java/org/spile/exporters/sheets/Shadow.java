@@ -10,12 +10,16 @@ import org.spile.geometry.kernel.planar.Regions;
 import org.spile.geometry.kernel.solid.Body;
 import org.spile.geometry.kernel.solid.ConvexPolyhedron;
 import org.spile.geometry.kernel.solid.Prism;
+import org.spile.geometry.kernel.solid.RoundCylinder;
 import org.spile.geometry.kernel.solid.Solid;
 
 /** What a body covers, seen from straight above. */
 final class Shadow {
     /** Faces that stand upright cast no shadow of their own (mm2). */
     private static final double NO_AREA_MM2 = 1e-6;
+
+    /** Sides of the polygon that stands for a round rim: at a radius of 100 it is 0.2 too large. */
+    private static final int RIM = 48;
 
     private Shadow() {}
 
@@ -33,7 +37,24 @@ final class Shadow {
         if (solid instanceof Prism prism) {
             return Cut.horizontal(prism, (prism.bottomMm() + prism.topMm()) / 2);
         }
-        return Cut.shadow(solid);
+        return faces(facetted((RoundCylinder) solid));
+    }
+
+    /** The hull of many-sided rims drawn round the round ones, so that nothing is shown too small. */
+    private static ConvexPolyhedron facetted(RoundCylinder round) {
+        Vector3D axis = round.axis();
+        Vector3D u = axis.orthogonal();
+        Vector3D v = axis.cross(u);
+        double radius = round.radiusMm() / Math.cos(Math.PI / RIM);
+        List<Vector3D> rim = new ArrayList<>();
+        for (Vector3D corner : round.corners()) {
+            for (int i = 0; i < RIM; i++) {
+                double angle = 2 * Math.PI * i / RIM;
+                rim.add(corner.add(u.multiply(radius * StrictMath.cos(angle)))
+                        .add(v.multiply(radius * StrictMath.sin(angle))));
+            }
+        }
+        return ConvexPolyhedron.hull(rim);
     }
 
     private static List<Outline> faces(ConvexPolyhedron polyhedron) {
