@@ -49,8 +49,13 @@ final class PlanSheets implements Composer {
     private static void below(Canvas canvas, Scene scene) {
         for (Part part : scene.parts()) {
             boolean seen = part.kind() == PartKind.FIXTURE || part.kind() == PartKind.MOVER;
-            if (seen && part.body().bounds().maxZ() < CUT_MM && part.body().bounds().minZ() >= -1) {
-                part.shown().map(Shadow::of).orElse(List.of()).forEach(outline -> canvas.draw(Pens.of(part).beyond(), outline));
+            if (seen
+                    && part.body().bounds().maxZ() < CUT_MM
+                    && part.body().bounds().minZ() >= -1) {
+                part.shown()
+                        .map(Shadow::of)
+                        .orElse(List.of())
+                        .forEach(outline -> canvas.draw(Pens.of(part).beyond(), outline));
                 label(canvas, part);
             }
         }
@@ -74,7 +79,11 @@ final class PlanSheets implements Composer {
 
     private static void label(Canvas canvas, Part part) {
         var box = part.body().bounds();
-        canvas.draft().name(part.title(), part.thing(), Vector2D.of(box.middle().getX(), box.middle().getY()));
+        canvas.draft()
+                .name(
+                        part.title(),
+                        part.thing(),
+                        Vector2D.of(box.middle().getX(), box.middle().getY()));
     }
 
     private static void rooms(Canvas canvas, Scene scene) {

@@ -23,7 +23,10 @@ final class SectionSheets implements Composer {
         var view = new SectionView(scene, place.plane(), letter);
         String name = "section-" + letter.toLowerCase(Locale.ROOT);
         SheetLayout layout = SheetLayout.named(
-                        name, subject.block("Section " + letter + "-" + letter + " of " + place.plane().trailer().id(),
+                        name,
+                        subject.block(
+                                "Section " + letter + "-" + letter + " of "
+                                        + place.plane().trailer().id(),
                                 "section"))
                 .view(view.whole(subject, place.findings()));
         for (Finding finding : place.findings()) {

@@ -61,7 +61,11 @@ final class SectionView {
         Canvas canvas = Canvas.within(draft, window(at, to, body));
         draw(canvas);
         if (at.distance(to) > 1e-6) {
-            draft.dimension(Dimension.straight(at, to, Math.abs(to.getX() - at.getX()) > Math.abs(to.getY() - at.getY()) ? Side.ABOVE : Side.RIGHT).of(finding.subject()));
+            draft.dimension(Dimension.straight(
+                            at,
+                            to,
+                            Math.abs(to.getX() - at.getX()) > Math.abs(to.getY() - at.getY()) ? Side.ABOVE : Side.RIGHT)
+                    .of(finding.subject()));
         }
         body.ifPresent(outline -> new StackDimensions(canvas, cut, outline, finding.subject()).ask());
         flag(draft, subject, finding);
@@ -98,12 +102,16 @@ final class SectionView {
         for (CutParts.CutPart each : cut) {
             for (Outline outline : each.outlines()) {
                 if (canvas.shows(outline)) {
-                    Hatches.of(each.part()).ifPresent(material -> canvas.hatch(material, each.part().thing(), outline));
+                    Hatches.of(each.part())
+                            .ifPresent(material ->
+                                    canvas.hatch(material, each.part().thing(), outline));
                 }
             }
         }
         for (CutParts.CutPart each : cut) {
-            each.outlines().stream().filter(canvas::shows).forEach(outline -> canvas.draw(Pens.of(each.part()), outline));
+            each.outlines().stream()
+                    .filter(canvas::shows)
+                    .forEach(outline -> canvas.draw(Pens.of(each.part()), outline));
         }
     }
 
@@ -122,12 +130,13 @@ final class SectionView {
     }
 
     private void flag(ViewDraft draft, Subject subject, Finding finding) {
-        subject.number(finding).ifPresent(number -> draft.flag(
-                number,
-                finding.id(),
-                plane.flat(finding.at().orElseThrow()),
-                plane.flat(finding.to().orElseThrow()),
-                finding.subject()));
+        subject.number(finding)
+                .ifPresent(number -> draft.flag(
+                        number,
+                        finding.id(),
+                        plane.flat(finding.at().orElseThrow()),
+                        plane.flat(finding.to().orElseThrow()),
+                        finding.subject()));
     }
 
     private void names(Canvas canvas, PartKind... kinds) {

@@ -57,7 +57,8 @@ final class ServicePlans implements Composer {
                 .toList();
         inside.forEach(part -> draw(canvas, part));
         inside.stream().filter(part -> part.kind() == PartKind.UNIT).forEach(part -> place(draft, part, cavities));
-        cavities.forEach(cavity -> draft.name(cavity.title(), cavity.path(), Canvas.extent(cavity.outline()).middle()));
+        cavities.forEach(cavity -> draft.name(
+                cavity.title(), cavity.path(), Canvas.extent(cavity.outline()).middle()));
         List<Finding> shown = flags(subject, scene, trailer, draft, ids);
         return SheetLayout.named(
                         "cavities-" + trailer.id(), subject.block("Cavities of " + trailer.id(), "services plan"))
@@ -73,7 +74,10 @@ final class ServicePlans implements Composer {
             shadow.stream()
                     .findFirst()
                     .ifPresent(outline -> canvas.draft()
-                            .name(part.title(), part.thing(), Canvas.extent(outline).middle()));
+                            .name(
+                                    part.title(),
+                                    part.thing(),
+                                    Canvas.extent(outline).middle()));
         }
     }
 

@@ -46,7 +46,10 @@ final class StackDimensions {
     private void width(Extent extent) {
         List<Double> faces = faces(extent, false);
         List<Double> near = new ArrayList<>();
-        faces.stream().filter(x -> x < extent.minX() - LEAST_MM).reduce((a, b) -> b).ifPresent(near::add);
+        faces.stream()
+                .filter(x -> x < extent.minX() - LEAST_MM)
+                .reduce((a, b) -> b)
+                .ifPresent(near::add);
         near.add(extent.minX());
         near.add(extent.maxX());
         faces.stream().filter(x -> x > extent.maxX() + LEAST_MM).findFirst().ifPresent(near::add);
@@ -58,7 +61,9 @@ final class StackDimensions {
         all.add(body);
         return Ray.faces(all, extent.middle(), upright).stream()
                 .filter(at -> canvas.shows(
-                        upright ? Vector2D.of(extent.middle().getX(), at) : Vector2D.of(at, extent.middle().getY())))
+                        upright
+                                ? Vector2D.of(extent.middle().getX(), at)
+                                : Vector2D.of(at, extent.middle().getY())))
                 .toList();
     }
 
