@@ -38,10 +38,13 @@ final class Rows {
         row("analysis.finding", KERNEL, HOUSE);
         row("analysis.fit", KERNEL, HOUSE, "analysis.finding");
 
-        row("exporters.drawing", KERNEL, HOUSE, "analysis.finding", "analysis.fit");
+        row("exporters.drawing", KERNEL);
+        row("exporters.drawing.layout", KERNEL, "exporters.drawing");
+        row("exporters.sheets", KERNEL, HOUSE, "analysis.finding", "exporters.drawing", "exporters.drawing.layout");
         row("exporters.svg", "geometry.kernel.measure", "exporters.drawing");
         row("exporters.dxf", "geometry.kernel.measure", "exporters.drawing");
         row("exporters.table", KERNEL, HOUSE, "analysis.finding", "analysis.fit", "exporters.drawing");
+        row("exporters", "exporters.drawing", "exporters.svg", "exporters.dxf");
         row("exporters.command", "geometry..", "analysis..", "exporters..");
     }
 
