@@ -101,7 +101,7 @@ class TreeTest {
     @Test
     void tooMuch_isRefused() {
         says("a: " + "[".repeat(100_000), "h:1:44: This is nested more than 40 deep. No house needs that.");
-        says("a: " + "{b: ".repeat(60), "h:1:164: This is nested more than 40 deep. No house needs that.");
+        says("a: " + "{b: ".repeat(60), "h:1:161: This is nested more than 40 deep. No house needs that.");
         says(
                 "a:\n" + "- 1\n".repeat(250_000),
                 "h:199999:3: There are more than 200000 values. No house needs so many.");
