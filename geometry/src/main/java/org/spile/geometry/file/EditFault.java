@@ -42,8 +42,10 @@ record EditFault(String says, String advice) {
     }
 
     private static Optional<EditFault> below(EditWalk walk, TextNode text, boolean single) {
-        boolean one = !walk.next().isKey() && walk.next().item() <= 2 && walk.rest().isEmpty() && single;
-        boolean surface = walk.next().isKey() && SURFACE_KEYS.contains(walk.next().key());
+        boolean one =
+                !walk.next().isKey() && walk.next().item() <= 2 && walk.rest().isEmpty() && single;
+        boolean surface =
+                walk.next().isKey() && SURFACE_KEYS.contains(walk.next().key());
         return text.missing() || surface || (one && PairText.of(text.text()).isPresent())
                 ? Optional.empty()
                 : fault(
@@ -60,7 +62,9 @@ record EditFault(String says, String advice) {
         }
         String id = walk.path().steps().get(1).toString();
         String nearest = thing
-                ? NearestName.of(id, map.names()).map(name -> "Nearest: \"" + name + "\". ").orElse("")
+                ? NearestName.of(id, map.names())
+                        .map(name -> "Nearest: \"" + name + "\". ")
+                        .orElse("")
                 : "";
         return fault(
                 "there is no \"" + id + "\" in " + section + ".",

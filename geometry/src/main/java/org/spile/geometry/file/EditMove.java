@@ -24,9 +24,8 @@ final class EditMove {
 
     /** The splice that writes out what the edited thing has by {@code like} only, if there is such. */
     Optional<Splice> copy() {
-        boolean below = !walk.whole()
-                && walk.next().isKey()
-                && !(walk.rest().isEmpty() && value instanceof NewValue.Whole);
+        boolean below =
+                !walk.whole() && walk.next().isKey() && !(walk.rest().isEmpty() && value instanceof NewValue.Whole);
         return below && walk.node() instanceof MapNode map
                 ? original(map, walk.next().key())
                         .map(original -> places.intoMap(map, walk.next().key(), FlowText.of(original)))
@@ -76,7 +75,12 @@ final class EditMove {
         Step next = walk.next();
         if (text.missing()) {
             return places.intoMissing(
-                    text, nested(walk.path().steps().subList(walk.done(), walk.path().steps().size()), true));
+                    text,
+                    nested(
+                            walk.path()
+                                    .steps()
+                                    .subList(walk.done(), walk.path().steps().size()),
+                            true));
         }
         if (!next.isKey() && value instanceof NewValue.Single single) {
             PairText pair = PairText.of(text.text()).orElseThrow();

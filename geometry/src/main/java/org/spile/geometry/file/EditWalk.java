@@ -31,10 +31,14 @@ record EditWalk(DocumentPath path, List<Node> nodes, List<MapNode.Entry> entries
         Node node = tree.root();
         while (done < path.steps().size()) {
             Step step = path.steps().get(done);
-            if (step.isKey() && node instanceof MapNode map && map.entry(step.key()).isPresent()) {
+            if (step.isKey()
+                    && node instanceof MapNode map
+                    && map.entry(step.key()).isPresent()) {
                 entries.add(map.entry(step.key()).orElseThrow());
                 node = entries.get(entries.size() - 1).value();
-            } else if (!step.isKey() && node instanceof ListNode list && step.item() <= list.items().size()) {
+            } else if (!step.isKey()
+                    && node instanceof ListNode list
+                    && step.item() <= list.items().size()) {
                 node = list.items().get(step.item() - 1);
             } else {
                 break;

@@ -50,8 +50,7 @@ class EditLawsTest {
         String other = pick(random, paths);
         String first = value(random);
         String second = value(random);
-        assertEquals(
-                done(done(text, one, first), other, second), done(done(text, other, second), one, first), text);
+        assertEquals(done(done(text, one, first), other, second), done(done(text, other, second), one, first), text);
     }
 
     @Property(tries = 200)
@@ -132,7 +131,8 @@ class EditLawsTest {
             switch (random.nextInt(4)) {
                 case 0 -> text.append("   " + scalar(random) + comment(random) + "\n");
                 case 1 -> text.append(" " + flow(random, 2) + comment(random) + "\n");
-                case 2 -> text.append("\n" + indent + "- " + scalar(random) + comment(random) + "\n" + indent + "- {k: 1}\n");
+                case 2 ->
+                    text.append("\n" + indent + "- " + scalar(random) + comment(random) + "\n" + indent + "- {k: 1}\n");
                 default -> text.append("\n" + indent + "  deep: " + scalar(random) + "\n" + indent + "  # alone\n");
             }
         }
@@ -142,7 +142,9 @@ class EditLawsTest {
         var text = new StringBuilder("{");
         for (int i = 0; i < 1 + random.nextInt(3); i++) {
             String value = depth > 0 && random.nextInt(3) == 0
-                    ? random.nextBoolean() ? flow(random, depth - 1) : "[" + scalar(random) + ", " + flow(random, 0) + "]"
+                    ? random.nextBoolean()
+                            ? flow(random, depth - 1)
+                            : "[" + scalar(random) + ", " + flow(random, 0) + "]"
                     : scalar(random);
             text.append(i == 0 ? "" : random.nextBoolean() ? ", " : ",  ").append("f" + i + ": " + value);
         }
@@ -150,13 +152,28 @@ class EditLawsTest {
     }
 
     private static String scalar(Random random) {
-        String[] some = {"15", "word", "'quoted, it''s'", "\"Cabin #3\"", "5/8 in", "14' 2 1/2\"", "no", "\u00bd \u00e4\ud83d\ude00"};
+        String[] some = {
+            "15", "word", "'quoted, it''s'", "\"Cabin #3\"", "5/8 in", "14' 2 1/2\"", "no", "\u00bd \u00e4\ud83d\ude00"
+        };
         return some[random.nextInt(some.length)];
     }
 
     /** Values without a tolerance to keep, so that what stands is what was typed. */
     private static String value(Random random) {
-        String[] some = {"16", "other", "a, b", "x: y", "Cabin #4", "12:30", "79 1/2\"", "@home", "1.5 m \u00b1 2 mm", "~", "- dash", "q\"\\"};
+        String[] some = {
+            "16",
+            "other",
+            "a, b",
+            "x: y",
+            "Cabin #4",
+            "12:30",
+            "79 1/2\"",
+            "@home",
+            "1.5 m \u00b1 2 mm",
+            "~",
+            "- dash",
+            "q\"\\"
+        };
         return some[random.nextInt(some.length)];
     }
 
@@ -184,11 +201,15 @@ class EditLawsTest {
     }
 
     private static List<String> comments(String text) {
-        return text.lines().filter(line -> line.contains("# ")).map(line -> line.substring(line.indexOf("# "))).toList();
+        return text.lines()
+                .filter(line -> line.contains("# "))
+                .map(line -> line.substring(line.indexOf("# ")))
+                .toList();
     }
 
     private static Map<String, String> leaves(String text) {
-        LoadSettings settings = LoadSettings.builder().setSchema(new FailsafeSchema()).build();
+        LoadSettings settings =
+                LoadSettings.builder().setSchema(new FailsafeSchema()).build();
         var leaves = new TreeMap<String, String>();
         collect("", new Load(settings).loadFromString(text), leaves);
         return leaves;
