@@ -4,7 +4,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.spile.geometry.house.told.ToldCavity;
 import org.spile.geometry.house.told.ToldSurface;
 
@@ -57,19 +56,13 @@ final class CavityShape {
         if (values.has(CEILING) && values.has(FLOOR)) {
             values.scribe().wrongThing(values.spot(), " has a ceiling and a floor.", "Keep the one that is under it.");
         }
-        // With nothing said, a space inside something stands on its floor; any other has a ceiling that can be lowered.
-        boolean ceiling = values.has(CEILING)
-                || (!values.has(FLOOR) && values.spot().child("in").isEmpty());
-        ToldSurface below = values.maybe(CEILING)
-                .or(() -> values.maybe(FLOOR))
-                .orElseGet(() -> SurfaceForm.unsaid(values.path() + (ceiling ? ".ceiling" : ".floor")));
         var sides = new LinkedHashMap<String, ToldSurface>();
         SIDES.forEach((word, key) -> values.maybe(key).ifPresent(side -> sides.put(word, side)));
         return new ToldCavity(
                 PLACED.placed(values),
                 values.maybe(OVER),
-                Optional.of(below),
-                ceiling,
+                values.maybe(CEILING).or(() -> values.maybe(FLOOR)),
+                !values.has(FLOOR),
                 values.maybe(TOP),
                 Collections.unmodifiableMap(sides),
                 values.text(AIR));

@@ -17,4 +17,9 @@ public final class HouseFile {
     public static ReadResult readText(String name, String text) {
         return new Binding(name, Drawings.none()).read(text);
     }
+
+    /** As {@link #readText}, worked out. */
+    public static HouseResult houseText(String name, String text) {
+        return WorkedOut.of(readText(name, text));
+    }
 }

@@ -81,7 +81,12 @@ final class PlacedKeys {
         return high;
     }
 
-    /** Name, place and sizes: for rooms, cavities, openings and terminals. */
+    /** Name, place and plan: for rooms. */
+    List<Key<?>> plan() {
+        return List.of(TITLE, LIKE, in, AT, longMm, wide, OUTLINE);
+    }
+
+    /** Name, place and sizes: for cavities and terminals. */
     List<Key<?>> space() {
         return List.of(TITLE, LIKE, in, AT, longMm, wide, high, OUTLINE);
     }

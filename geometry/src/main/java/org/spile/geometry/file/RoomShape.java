@@ -31,8 +31,9 @@ final class RoomShape {
                     "room",
                     "a room",
                     "A volume people use.",
-                    PlacedKeys.and(PLACED.space(), FLOOR, CEILING, HEADROOM, OPENINGS, PEOPLE, HEAT, STEAM),
+                    PlacedKeys.and(PLACED.plan(), FLOOR, CEILING, HEADROOM, OPENINGS, PEOPLE, HEAT, STEAM),
                     RoomShape::make)
+            .hint("high", "Its height follows from \"ceiling\" or the roof.")
             .hint("height", "Its height follows from \"ceiling\" or the roof.")
             .hint("length", "Its size fore and aft is \"long\".")
             .hint("width", "Its size across is \"wide\".")

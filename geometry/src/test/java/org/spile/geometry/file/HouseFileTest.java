@@ -41,9 +41,7 @@ class HouseFileTest {
                         .highMm()
                         .orElseThrow()
                         .value());
-        assertEquals(
-                "cavities.loft.ceiling.drop",
-                house.cavities().get("loft").below().orElseThrow().drop().path());
+        assertEquals(Optional.empty(), house.cavities().get("loft").below());
         assertTrue(house.cavities().get("loft").belowIsCeiling());
         assertEquals(20, cooler.clearance().get("top").value());
     }
