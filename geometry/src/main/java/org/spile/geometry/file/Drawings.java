@@ -8,11 +8,10 @@ interface Drawings {
     /** The shape, or nothing, and then the scribe was told why. */
     Optional<ToldOutline> outline(DrawnShape.Drawn drawn, Spot spot, Scribe scribe);
 
-    /** For text that stands in no folder: there are no drawings beside it. */
+    /** For words that stand in no folder: there are no drawings beside them. */
     static Drawings none() {
         return (drawn, spot, scribe) -> {
-            scribe.wrong(
-                    spot, "there is no folder to look for \"" + drawn.from() + "\" in.", "Read the house from a file.");
+            scribe.wrong(spot, "\"" + drawn.from() + "\" can't be read here.", "Type the corners.");
             return Optional.empty();
         };
     }
