@@ -35,11 +35,17 @@ public record Extent(double minX, double minY, double maxX, double maxY) {
         if (points.isEmpty()) {
             throw new IllegalArgumentException("no points: nothing to go round");
         }
-        return new Extent(
-                points.stream().mapToDouble(Vector2D::getX).min().orElseThrow(),
-                points.stream().mapToDouble(Vector2D::getY).min().orElseThrow(),
-                points.stream().mapToDouble(Vector2D::getX).max().orElseThrow(),
-                points.stream().mapToDouble(Vector2D::getY).max().orElseThrow());
+        var minX = Double.POSITIVE_INFINITY;
+        var minY = Double.POSITIVE_INFINITY;
+        var maxX = Double.NEGATIVE_INFINITY;
+        var maxY = Double.NEGATIVE_INFINITY;
+        for (var point : points) {
+            minX = Math.min(minX, point.getX());
+            minY = Math.min(minY, point.getY());
+            maxX = Math.max(maxX, point.getX());
+            maxY = Math.max(maxY, point.getY());
+        }
+        return new Extent(minX, minY, maxX, maxY);
     }
 
     /** Width (mm). */
@@ -93,6 +99,14 @@ public record Extent(double minX, double minY, double maxX, double maxY) {
                 && other.minY >= minY - slackMm
                 && other.maxX <= maxX + slackMm
                 && other.maxY <= maxY + slackMm;
+    }
+
+    /** Whether it comes nearer to another than a distance along one axis and the other, or overlaps it (mm). */
+    public boolean nearer(Extent other, double distanceMm) {
+        return minX - other.maxX < distanceMm
+                && other.minX - maxX < distanceMm
+                && minY - other.maxY < distanceMm
+                && other.minY - maxY < distanceMm;
     }
 
     /** Whether it shares inner area with another; touching edges don't count. */

@@ -44,15 +44,8 @@ public record Patch(List<Vector2D> corners) {
      * @param distanceMm demanded distance, in the corners' unit; negative lets them overlap by that much
      */
     public boolean nearer(Patch other, double distanceMm) {
-        var a = extent();
-        var b = other.extent();
-        if (a.minX() - b.maxX() >= distanceMm
-                || b.minX() - a.maxX() >= distanceMm
-                || a.minY() - b.maxY() >= distanceMm
-                || b.minY() - a.maxY() >= distanceMm) {
-            return false;
-        }
-        return !parts(this, this, other, distanceMm) && !parts(other, this, other, distanceMm);
+        return extent().nearer(other.extent(), distanceMm)
+                && !parts(this, this, other, distanceMm) && !parts(other, this, other, distanceMm);
     }
 
     private static boolean parts(Patch axes, Patch a, Patch b, double distanceMm) {

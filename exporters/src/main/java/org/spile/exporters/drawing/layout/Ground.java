@@ -24,8 +24,11 @@ final class Ground {
         BODY
     }
 
+    /** A patch and the rectangle round it, kept so that most comparisons need no more than that. */
+    private record Piece(Patch patch, Extent extent) {}
+
     private final double cell;
-    private final Map<Kind, Map<Long, List<Patch>>> cells = new EnumMap<>(Kind.class);
+    private final Map<Kind, Map<Long, List<Piece>>> cells = new EnumMap<>(Kind.class);
 
     /**
      * An empty ground.
@@ -41,8 +44,9 @@ final class Ground {
 
     void add(Kind kind, Patch patch) {
         var map = cells.get(kind);
-        for (var key : keys(patch.extent())) {
-            map.computeIfAbsent(key, none -> new ArrayList<>()).add(patch);
+        var piece = new Piece(patch, patch.extent());
+        for (var key : keys(piece.extent())) {
+            map.computeIfAbsent(key, none -> new ArrayList<>()).add(piece);
         }
     }
 
@@ -52,9 +56,10 @@ final class Ground {
         if (map.isEmpty()) {
             return true;
         }
-        for (var key : keys(patch.extent().grown(Math.max(0, distance)))) {
+        var extent = patch.extent();
+        for (var key : keys(extent.grown(Math.max(0, distance)))) {
             for (var other : map.getOrDefault(key, List.of())) {
-                if (patch.nearer(other, distance)) {
+                if (extent.nearer(other.extent(), distance) && patch.nearer(other.patch(), distance)) {
                     return false;
                 }
             }
@@ -67,8 +72,8 @@ final class Ground {
         var found = new ArrayList<Patch>();
         for (var key : keys(patch.extent().grown(distance))) {
             for (var other : cells.get(kind).getOrDefault(key, List.of())) {
-                if (!found.contains(other) && patch.nearer(other, distance)) {
-                    found.add(other);
+                if (!found.contains(other.patch()) && patch.nearer(other.patch(), distance)) {
+                    found.add(other.patch());
                 }
             }
         }

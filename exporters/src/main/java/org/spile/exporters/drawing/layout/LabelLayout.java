@@ -21,6 +21,9 @@ final class LabelLayout {
     /** Line pitch as a share of the capitals' height (ISO 3098, type B without accented capitals). */
     private static final double PITCH = 1.5;
 
+    /** Height of a line's ink, accents left out, about the middle of its capitals, as a share of their height. */
+    private static final double INK = 1.7;
+
     private static final double DOT_MM = 0.5;
     private static final double FLAG_RADIUS_MM = 3.5;
     private static final double TICK_MM = 1;
@@ -43,7 +46,7 @@ final class LabelLayout {
                 .mapToDouble(line -> lettering.widthMm(line, label.capMm()))
                 .max()
                 .orElseThrow();
-        var high = label.capMm() * (1.35 + PITCH * (label.says().size() - 1));
+        var high = label.capMm() * (INK + PITCH * (label.says().size() - 1));
         var pen = Pointing.notes(label.part());
         var strokes = new ArrayList<Stroke>();
         if (pointing.standsOn(label.at(), wide, high)) {

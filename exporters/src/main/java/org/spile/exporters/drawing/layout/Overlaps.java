@@ -56,7 +56,7 @@ public final class Overlaps {
      */
     public record Clash(Kind kind, Vector2D at, String says) {}
 
-    private record Piece(Stroke stroke, Patch patch, boolean furniture) {}
+    private record Piece(Stroke stroke, Patch patch, Extent extent, boolean furniture) {}
 
     private Overlaps(Sheet sheet) {
         this.sheet = sheet;
@@ -92,7 +92,7 @@ public final class Overlaps {
                 var corners = patch.corners().stream()
                         .map(corner -> corner.multiply(1 / unit).add(shift))
                         .toList();
-                var piece = new Piece(stroke, new Patch(corners), furniture);
+                var piece = new Piece(stroke, new Patch(corners), Extent.around(corners), furniture);
                 (stroke instanceof Text ? texts : lines).add(piece);
             }
         }
@@ -107,6 +107,9 @@ public final class Overlaps {
                 }
             }
             for (var line : lines) {
+                if (!text.extent().nearer(line.extent(), 2)) {
+                    continue;
+                }
                 kind(line)
                         .filter(kind -> text.patch().nearer(line.patch(), halfWidth(line)))
                         .forEach(kind -> clash(
@@ -141,7 +144,7 @@ public final class Overlaps {
         var space = sheet.paper().space();
         Stream.concat(texts.stream(), lines.stream())
                 .filter(piece -> !piece.furniture())
-                .filter(piece -> !space.holds(piece.patch().extent(), 1e-6))
+                .filter(piece -> !space.holds(piece.extent(), 1e-6))
                 .forEach(piece -> clash(
                         Kind.OUTSIDE_FRAME,
                         piece,
