@@ -18,6 +18,7 @@ module org.spile.exporters {
     exports org.spile.exporters.command;
     exports org.spile.exporters.drawing;
     exports org.spile.exporters.drawing.layout;
+    exports org.spile.exporters.dxf;
     exports org.spile.exporters.sheets;
     exports org.spile.exporters.svg;
     exports org.spile.exporters.table;

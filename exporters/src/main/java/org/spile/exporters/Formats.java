@@ -2,11 +2,12 @@ package org.spile.exporters;
 
 import java.util.List;
 import org.spile.exporters.drawing.SheetWriter;
+import org.spile.exporters.dxf.DxfWriter;
 import org.spile.exporters.svg.SvgWriter;
 
 /** The file formats that sheets can be written in, in the order they are written. */
 public final class Formats {
-    private static final List<SheetWriter> ALL = List.of(new SvgWriter());
+    private static final List<SheetWriter> ALL = List.of(new SvgWriter(), new DxfWriter());
 
     private Formats() {}
 

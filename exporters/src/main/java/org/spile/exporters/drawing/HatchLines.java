@@ -66,6 +66,49 @@ public final class HatchLines {
                 .toList();
     }
 
+    /**
+     * Holes that keep a pattern off texts, for formats that clip hatching themselves. Only texts wholly inside the area
+     * get one: a hole across its border would be hatched outside. Texts close together share one.
+     *
+     * @param hatch the area
+     * @param unitsPerMm drawing units for one millimetre on paper
+     * @param keepOff patches that no line may enter
+     * @return loops inside the area that don't touch each other
+     */
+    public static List<List<Vector2D>> holes(Hatch hatch, double unitsPerMm, List<Patch> keepOff) {
+        var drawn = new HatchLines(hatch, unitsPerMm, keepOff);
+        var holes = new ArrayList<Patch>();
+        for (var patch : drawn.keepOff) {
+            var hole = patch;
+            for (var i = 0; i < holes.size(); ) {
+                if (hole.nearer(holes.get(i), 0)) {
+                    hole = new Patch(hole.extent().and(holes.remove(i).extent()).corners());
+                    i = 0;
+                } else {
+                    i++;
+                }
+            }
+            holes.add(hole);
+        }
+        holes.removeIf(hole -> !drawn.holds(hole));
+        return holes.stream().map(Patch::corners).toList();
+    }
+
+    /** Whether a patch lies inside the area and keeps off all its loops. */
+    private boolean holds(Patch patch) {
+        for (var loop : loops) {
+            if (Places.pieces(loop).stream().anyMatch(piece -> piece.nearer(patch, 0))) {
+                return false;
+            }
+        }
+        var at = patch.middle();
+        return crossings(Vector2D.of(1, 0), Vector2D.of(0, 1), at.getY()).stream()
+                                .filter(x -> x < at.getX())
+                                .count()
+                        % 2
+                == 1;
+    }
+
     private void draw(HatchFamily family) {
         var angle = Math.toRadians(family.angleDeg() + hatch.turnDeg());
         var along = Vector2D.of(StrictMath.cos(angle), StrictMath.sin(angle));

@@ -45,7 +45,8 @@ public record Patch(List<Vector2D> corners) {
      */
     public boolean nearer(Patch other, double distanceMm) {
         return extent().nearer(other.extent(), distanceMm)
-                && !parts(this, this, other, distanceMm) && !parts(other, this, other, distanceMm);
+                && !parts(this, this, other, distanceMm)
+                && !parts(other, this, other, distanceMm);
     }
 
     private static boolean parts(Patch axes, Patch a, Patch b, double distanceMm) {
