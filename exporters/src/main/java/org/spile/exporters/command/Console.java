@@ -18,7 +18,18 @@ record Console(PrintWriter out, PrintWriter err, boolean colour) {
     }
 
     void complain(String error, String hint) {
-        err.print("spile: " + oneLine(error) + "\nhint: " + oneLine(hint) + "\n");
+        say("spile: " + error);
+        hint(hint);
+    }
+
+    /** One line of what is wrong. */
+    void say(String line) {
+        err.print(oneLine(line) + "\n");
+    }
+
+    /** One line of what to do. */
+    void hint(String line) {
+        say("hint: " + line);
     }
 
     // Words from a file or a command line may hold anything; what a terminal would obey is shown as a question mark.

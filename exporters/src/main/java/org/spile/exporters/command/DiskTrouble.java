@@ -13,6 +13,19 @@ final class DiskTrouble {
     private DiskTrouble() {}
 
     static String words(IOException trouble) {
+        return ownWords(first(trouble));
+    }
+
+    /** What it began with: a writer may have wrapped it in words about its format. */
+    private static IOException first(IOException trouble) {
+        var first = trouble;
+        for (var cause = trouble.getCause(); cause != null; cause = cause.getCause()) {
+            first = cause instanceof IOException deeper ? deeper : first;
+        }
+        return first;
+    }
+
+    private static String ownWords(IOException trouble) {
         if (trouble instanceof AccessDeniedException) {
             return "permission denied";
         }

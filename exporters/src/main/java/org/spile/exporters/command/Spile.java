@@ -19,7 +19,7 @@ public final class Spile {
 
     /** Every command, in the order of the help. */
     static Spile withAllCommands() {
-        return new Spile(List.of(new StartCommand()));
+        return new Spile(List.of(new StartCommand(), new CheckCommand(), new DrawCommand()));
     }
 
     /**

@@ -2,6 +2,7 @@ package org.spile.exporters.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.spile.exporters.command.CommandOption.Stands;
 
 /**
  * A command as it is written: its name, the words behind it, its options, and what a learner wants to read.
@@ -20,7 +21,7 @@ record Usage(
         List<CommandOption> options,
         List<String> text,
         List<Example> examples) {
-    static final CommandOption HELP = new CommandOption("h", "help", "", false, "Prints this help.");
+    static final CommandOption HELP = new CommandOption("h", "help", "", Stands.ONCE_OR_NOT, "Prints this help.");
 
     Usage {
         operands = List.copyOf(operands);
@@ -37,10 +38,13 @@ record Usage(
     /** A line to type, and what it does. */
     record Example(String line, String says) {}
 
-    /** {@code check HOUSE [OPTION ...]}. */
+    /** {@code draw HOUSE -o DIR [OPTION ...]}. */
     String synopsis() {
         var line = new StringBuilder(name);
         operands.forEach(operand -> line.append(' ').append(operand.label()));
+        options.stream()
+                .filter(option -> option.stands() == Stands.ONCE)
+                .forEach(option -> line.append(' ').append(option.shortest()));
         return line.append(" [OPTION ...]").toString();
     }
 }

@@ -10,6 +10,7 @@ import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
 import org.apache.commons.cli.ParseException;
 import org.apache.commons.cli.UnrecognizedOptionException;
+import org.spile.exporters.command.CommandOption.Stands;
 import org.spile.geometry.kernel.measure.NearestName;
 
 /** Sorts the words behind a command as its usage says, or says what is wrong with them and what was probably meant. */
@@ -38,12 +39,6 @@ final class WordSorter {
     }
 
     private Parsed ordered(CommandLine line) {
-        for (var option : usage.options()) {
-            var values = line.getOptionValues(option.name());
-            if (!option.repeats() && values != null && values.length > 1) {
-                return wrong("--" + option.name() + " stands " + values.length + " times", "write it once");
-            }
-        }
         var operands = line.getArgList();
         var wanted = usage.operands();
         if (operands.size() < wanted.size()) {
@@ -54,6 +49,15 @@ final class WordSorter {
             return wrong(
                     "\"" + operands.get(wanted.size()) + "\" is one word too many: " + usage.synopsis(),
                     "quote a value that has blanks in it, as in --set 'units.cooler.high=200 mm'");
+        }
+        for (var option : usage.options()) {
+            var values = line.getOptionValues(option.name());
+            if (option.stands() != Stands.ANY_TIMES && values != null && values.length > 1) {
+                return wrong("--" + option.name() + " stands " + values.length + " times", "write it once");
+            }
+            if (option.stands() == Stands.ONCE && values == null) {
+                return wrong(usage.name() + " needs " + option.shortest(), "write: spile " + usage.synopsis());
+            }
         }
         return new Parsed.Sound(new Words(line));
     }

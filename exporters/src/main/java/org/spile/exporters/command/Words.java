@@ -2,7 +2,6 @@ package org.spile.exporters.command;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import org.apache.commons.cli.CommandLine;
 
 /** The words behind a command, sorted into operands and options. */
@@ -21,8 +20,9 @@ final class Words {
         return line.hasOption(option);
     }
 
-    Optional<String> value(String option) {
-        return Optional.ofNullable(line.getOptionValue(option));
+    /** The value of an option that has to stand. */
+    String value(String option) {
+        return line.getOptionValue(option);
     }
 
     /** Every value of a repeatable option, in the order written. */

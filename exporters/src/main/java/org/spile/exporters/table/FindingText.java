@@ -1,5 +1,6 @@
 package org.spile.exporters.table;
 
+import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.spile.analysis.finding.Finding;
 import org.spile.analysis.finding.Quantity;
@@ -7,46 +8,46 @@ import org.spile.analysis.finding.Remedy;
 import org.spile.analysis.finding.Verdict;
 import org.spile.geometry.kernel.measure.Written;
 
-/** One finding in lines. */
+/** Findings in lines, those that don't pass. */
 final class FindingText {
     private static final int DECIMALS = 1;
     private static final String FIRST = "  ";
     private static final String REST = "    ";
     private static final String DEEP = "      ";
 
-    private FindingText() {}
+    private final Ink ink;
+    private final List<String> everyStance;
 
-    /** Title, reason, numbers, places, and for what fails the stack-up; then each remedy with the words to type. */
-    static String full(Finding finding, Ink ink) {
-        var text = new StringBuilder();
-        text.append(FIRST).append(ink.strong(title(finding))).append('\n');
+    FindingText(Ink ink, List<String> everyStance) {
+        this.ink = ink;
+        this.everyStance = everyStance;
+    }
+
+    /**
+     * Title, reason, where and whose demand; then, for what fails, the stack-up and every remedy with the words to type. For what is
+     * tight the best remedy will do.
+     */
+    String full(Finding finding) {
+        boolean fails = finding.verdict() == Verdict.FAILS;
+        var text = new StringBuilder(FIRST).append(ink.strong(title(finding))).append('\n');
         text.append(Paragraph.of(REST, REST, finding.because()));
-        text.append(Paragraph.of(REST, REST, facts(finding)));
-        if (finding.verdict() == Verdict.FAILS
-                && finding.value().isPresent()
-                && !finding.stack().isEmpty()) {
+        text.append(Paragraph.of(REST, REST, where(finding)));
+        if (!finding.source().isEmpty()) {
+            text.append(Paragraph.of(REST, DEEP, "source: " + finding.source()));
+        }
+        if (fails && finding.value().isPresent() && !finding.stack().isEmpty()) {
             text.append(StackTable.of(finding.stack(), finding.value().get()).lines(DEEP));
         }
         if (!finding.restsOn().isEmpty()) {
             text.append(Paragraph.of(REST, DEEP, "rests on assumed " + String.join(", ", finding.restsOn())));
         }
-        for (var remedy : finding.remedies()) {
-            text.append(remedy(remedy));
-        }
+        finding.remedies().stream().limit(fails ? Long.MAX_VALUE : 1).forEach(remedy -> text.append(remedy(remedy)));
         return text.toString();
     }
 
     /** The question, and what would settle it. */
-    static String open(Finding finding) {
-        return FIRST + title(finding) + "\n" + Paragraph.of(REST, REST, finding.because());
-    }
-
-    /** One line. */
-    static String brief(Finding finding) {
-        var margin = finding.margin()
-                .map(quantity -> "  " + margin(quantity, finding))
-                .orElse("");
-        return FIRST + title(finding) + margin + "\n";
+    String open(Finding finding) {
+        return FIRST + ink.strong(title(finding)) + "\n" + Paragraph.of(REST, REST, finding.because());
     }
 
     static String title(Finding finding) {
@@ -54,49 +55,40 @@ final class FindingText {
         return finding.check() + ": " + finding.subject() + against;
     }
 
-    private static String facts(Finding finding) {
-        var facts = new StringBuilder();
-        finding.margin().ifPresent(margin -> join(facts, "margin " + margin(margin, finding)));
-        if (!finding.stance().isEmpty()) {
-            join(facts, "in " + String.join(", ", finding.stance()));
-        }
+    static String quantity(Quantity quantity) {
+        var number = Written.number(quantity.number(), DECIMALS);
+        return quantity.unit().isEmpty() ? number : number + " " + quantity.unit();
+    }
+
+    private String where(Finding finding) {
+        var where = new StringBuilder(stances(finding.stance()));
         if (!finding.situation().isEmpty()) {
-            join(facts, "while " + String.join(", ", finding.situation()));
+            join(where, "while " + String.join(", ", finding.situation()));
         }
         finding.where()
-                .ifPresent(where ->
-                        join(facts, "at " + quantity(where.position()) + " of " + where.thing() + " " + where.piece()));
+                .ifPresent(at -> join(where, "at " + quantity(at.position()) + " of " + at.thing() + " " + at.piece()));
         if (finding.at().isPresent() && finding.to().isPresent()) {
             join(
-                    facts,
+                    where,
                     "from " + point(finding.at().get()) + " to "
                             + point(finding.to().get()));
         }
-        if (!finding.source().isEmpty()) {
-            join(facts, "source: " + finding.source());
-        }
-        return facts.toString();
+        return where.toString();
     }
 
-    private static void join(StringBuilder facts, String fact) {
-        facts.append(facts.isEmpty() ? "" : "; ").append(fact);
+    private String stances(List<String> stances) {
+        return everyStance.size() > 1 && stances.containsAll(everyStance)
+                ? "in every stance"
+                : "in " + String.join(", ", stances);
     }
 
-    private static String margin(Quantity margin, Finding finding) {
-        var worst = finding.worst()
-                .map(quantity -> ", at worst " + quantity(quantity))
-                .orElse("");
-        return quantity(margin) + worst;
+    private static void join(StringBuilder line, String words) {
+        line.append("; ").append(words);
     }
 
     private static String remedy(Remedy remedy) {
         var says = Paragraph.of(REST, DEEP, "remedy: " + remedy.says());
         return remedy.set().isEmpty() ? says : says + DEEP + ShellWord.settings(remedy.set()) + "\n";
-    }
-
-    private static String quantity(Quantity quantity) {
-        var number = Written.number(quantity.number(), DECIMALS);
-        return quantity.unit().isEmpty() ? number : number + " " + quantity.unit();
     }
 
     private static String point(Vector3D point) {

@@ -10,11 +10,14 @@ import org.spile.analysis.finding.Findings;
  * @param house the house file, as its reader named it
  * @param title what the house is called; empty if unsaid
  * @param options the options applied, in that order
+ * @param stances every stance that was looked at
  * @param findings the answers
  */
-public record Report(String spile, String house, String title, List<String> options, Findings findings) {
-    /** Copies the list. */
+public record Report(
+        String spile, String house, String title, List<String> options, List<String> stances, Findings findings) {
+    /** Copies the lists. */
     public Report {
         options = List.copyOf(options);
+        stances = List.copyOf(stances);
     }
 }

@@ -41,21 +41,35 @@ public final class ReportText {
                     .toList();
             if (!group.isEmpty()) {
                 var heading = verdict.word().toUpperCase(Locale.ROOT);
-                out.append('\n').append(ink.heading(verdict, heading)).append('\n');
-                write(group, out);
+                out.append('\n').append(ink.heading(verdict, heading));
+                write(group, new FindingText(ink, report.stances()), out);
             }
         }
         out.append('\n').append(report.findings().summary().says()).append('\n');
     }
 
-    private void write(List<Finding> group, Appendable out) throws IOException {
-        for (var finding : group) {
-            out.append(
-                    switch (finding.verdict()) {
-                        case FAILS, TIGHT -> FindingText.full(finding, ink);
-                        case NOT_KNOWN -> FindingText.open(finding);
-                        case PASSES -> FindingText.brief(finding);
-                    });
+    private static void write(List<Finding> group, FindingText text, Appendable out) throws IOException {
+        switch (group.get(0).verdict()) {
+            case FAILS -> {
+                for (var finding : group) {
+                    out.append('\n').append(text.full(finding));
+                }
+            }
+            case TIGHT -> {
+                out.append('\n');
+                for (var finding : group) {
+                    out.append(text.full(finding));
+                }
+            }
+            case NOT_KNOWN -> {
+                out.append('\n');
+                for (var finding : group) {
+                    out.append(text.open(finding));
+                }
+            }
+            case PASSES ->
+                out.append(" by so much, and so much with every tolerance against it\n")
+                        .append(PassTable.of(group).lines());
         }
     }
 }

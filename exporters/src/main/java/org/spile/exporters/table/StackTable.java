@@ -9,6 +9,10 @@ import org.spile.geometry.kernel.measure.Written;
 /** A stack-up as a sum one can follow by hand: sign, size, tolerance, origin, and the reading's path last. */
 final class StackTable {
     private static final int DECIMALS = 2;
+    private static final int SIGN = 0;
+    private static final int TIMES = 1;
+    private static final int SIZE = 2;
+    private static final int UNIT = 3;
 
     private final List<String[]> rows = new ArrayList<>();
 
@@ -17,8 +21,12 @@ final class StackTable {
     static StackTable of(List<Layer> layers, Quantity sum) {
         var table = new StackTable();
         for (var layer : layers) {
+            if (isNothing(layer)) {
+                continue;
+            }
             table.rows.add(new String[] {
-                sign(layer.factor()),
+                layer.factor() < 0 ? "-" : "+",
+                times(layer.factor()),
                 alignable(layer.size()),
                 layer.size().unit(),
                 tolerance(layer),
@@ -26,7 +34,10 @@ final class StackTable {
                 layer.label()
             });
         }
-        table.rows.add(new String[] {"=", alignable(sum), sum.unit(), "", "", ""});
+        if (table.rows.isEmpty()) {
+            return table;
+        }
+        table.rows.add(new String[] {"=", "", alignable(sum), sum.unit(), "", "", ""});
         return table;
     }
 
@@ -34,15 +45,22 @@ final class StackTable {
     String lines(String indent) {
         var text = new StringBuilder();
         for (var row : rows) {
-            var line = Paragraph.right(row[0], width(0)) + " " + Paragraph.right(row[1], width(1));
-            for (int column = 2; column < row.length; column++) {
-                if (width(column) > 0) {
-                    line += (column == 2 ? " " : "  ") + Paragraph.left(row[column], width(column));
-                }
+            var line = new StringBuilder(row[SIGN]);
+            column(line, Paragraph.left(row[TIMES], width(TIMES)), " ");
+            column(line, Paragraph.right(row[SIZE], width(SIZE)), " ");
+            column(line, Paragraph.left(row[UNIT], width(UNIT)), " ");
+            for (int rest = UNIT + 1; rest < row.length; rest++) {
+                column(line, Paragraph.left(row[rest], width(rest)), "  ");
             }
-            text.append(indent).append(line.stripTrailing()).append('\n');
+            text.append(indent).append(line.toString().stripTrailing()).append('\n');
         }
         return text.toString();
+    }
+
+    private static void column(StringBuilder line, String cell, String gap) {
+        if (!cell.isEmpty()) {
+            line.append(gap).append(cell);
+        }
     }
 
     private int width(int column) {
@@ -52,10 +70,14 @@ final class StackTable {
                 .orElse(0);
     }
 
-    private static String sign(double factor) {
-        var sign = factor < 0 ? "-" : "+";
+    private static String times(double factor) {
         var size = Written.number(Math.abs(factor), 3);
-        return size.equals("1") ? sign : sign + " " + size + " x";
+        return size.equals("1") ? "" : size + " x";
+    }
+
+    /** A reading that adds nothing, not even doubt, tells nobody anything; the JSON has it all the same. */
+    private static boolean isNothing(Layer layer) {
+        return layer.size().number() == 0 && layer.plus() == 0 && layer.minus() == 0;
     }
 
     // Blanks stand in for the decimals that aren't there, so that points stand under points.

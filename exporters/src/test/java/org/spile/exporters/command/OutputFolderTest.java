@@ -109,7 +109,7 @@ class OutputFolderTest {
         var files = new LinkedHashMap<String, FileContent>();
         files.put("plan.svg", out -> out.write(1));
         files.put("plan.dxf", out -> {
-            throw new IOException("No space left on device");
+            throw new IOException("this format", new IllegalStateException(new IOException("No space left on device")));
         });
         assertRefused(
                 "no space left on device",

@@ -58,6 +58,29 @@ class SpileTest {
     }
 
     @Test
+    void neededOptionLeftOut_howToWriteIt() {
+        Answer.to("draw", "house.yaml").assertRefused("draw needs -o DIR", "spile draw HOUSE -o DIR");
+    }
+
+    @Test
+    void optionWithoutItsValue_whatIsMissing() {
+        Answer.to("draw", "house.yaml", "-o").assertRefused("--output needs DIR behind it", "spile draw --help");
+    }
+
+    @Test
+    void optionTwice_once() {
+        Answer.to("draw", "house.yaml", "-o", "a", "-o", "b").assertRefused("--output stands 2 times", "write it once");
+    }
+
+    @Test
+    void strangeCheck_theNearest() {
+        Answer.to("check", "house.yaml", "--only", "fit.clearanse")
+                .assertRefused("there is no check \"fit.clearanse\"", "did you mean fit.clearance?");
+        Answer.to("check", "house.yaml", "--only", "weather")
+                .assertRefused("there is no check \"weather\"", "there are ");
+    }
+
+    @Test
     void controlCharacters_neverReachTheTerminal() {
         var answer = Answer.to("start\u001b[31m\nx");
         assertEquals(2, answer.err().lines().count(), answer.err());

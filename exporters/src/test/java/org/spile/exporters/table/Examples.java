@@ -21,6 +21,7 @@ final class Examples {
                 "station/house.yaml",
                 "Saltmarsh field station",
                 List.of("thin-foam"),
+                List.of("parked", "shaded"),
                 Findings.of(List.of(fails(), tight(), passes(), open())));
     }
 

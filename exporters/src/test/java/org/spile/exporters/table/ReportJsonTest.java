@@ -79,7 +79,7 @@ class ReportJsonTest {
 
     @Test
     void absent_isNullOrEmpty() throws IOException {
-        var report = new Report("1.2.3", "h", "", List.of(), Findings.of(List.of(Examples.open())));
+        var report = new Report("1.2.3", "h", "", List.of(), List.of(), Findings.of(List.of(Examples.open())));
         var finding = READER.readTree(json(report)).path("findings").path(0);
         for (var name : List.of("value", "required", "margin", "worst", "at", "to", "where", "source")) {
             assertTrue(finding.path(name).isNull(), name);
@@ -119,7 +119,7 @@ class ReportJsonTest {
                 .toString();
         var finding = Finding.open("tow", "trailers", Optional.of(whole), "Because: " + whole)
                 .with(List.of(new Remedy("Do: " + whole, List.of("a=" + whole))));
-        var report = new Report("1.2.3", "h", whole, List.of(), Findings.of(List.of(finding)));
+        var report = new Report("1.2.3", "h", whole, List.of(), List.of(), Findings.of(List.of(finding)));
         var root = READER.readTree(json(report));
         assertEquals(Set.of(), SCHEMA.validate(root));
         assertEquals("Because: " + whole, root.at("/findings/0/because").textValue());

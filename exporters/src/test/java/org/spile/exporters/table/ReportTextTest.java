@@ -22,9 +22,8 @@ class ReportTextTest {
                   fit.clearance: units.cooler to cavities.lobby-top.ceiling
                     Between the cooler's underside and the ceiling's battens are 9 mm; its maker
                     asks for 15 mm.
-                    margin -6 mm, at worst -16.5 mm; in parked, shaded; from (610, -460.3, 1996)
-                    to (610, -460.3, 1987); source: maker's, house file:
-                    units.cooler.clearance.bottom
+                    in every stance; from (610, -460.3, 1996) to (610, -460.3, 1987)
+                    source: maker's, house file: units.cooler.clearance.bottom
                       + 2244    mm  ± 3              trailers.bunk.roof.profile[2].up
                       -   48    mm  ± 2              units.cooler.at.top
                       -  200    mm  ± 1    maker     units.cooler.high
@@ -41,15 +40,15 @@ class ReportTextTest {
                 TIGHT
                   fit.clearance: runs.lab-supply.path[3] to fixtures.rail
                     The duct passes the rail at 7.4 mm.
-                    margin 2.4 mm, at worst -0.6 mm; in parked; while day; at 845 mm of
-                    runs.lab-supply path[3]; source: house file: limits.clearance
+                    in parked; while day; at 845 mm of runs.lab-supply path[3]
+                    source: house file: limits.clearance
 
                 NOT KNOWN
                   tow: trailers to masses
                     What the coupling carries needs masses.
 
-                PASSES
-                  fit.depth: units.cooler to cavities.lobby-top  2 mm, at worst 2 mm
+                PASSES by so much, and so much with every tolerance against it
+                  2 mm  2 mm  fit.depth: units.cooler to cavities.lobby-top
 
                 1 fails, 1 tight, 1 not known, 1 passes
                 """, text(Examples.report(), Ink.PLAIN));
@@ -64,7 +63,7 @@ class ReportTextTest {
 
     @Test
     void nothingFound_saysSo() throws IOException {
-        var report = new Report("1.2.3", "hut.yaml", "", List.of(), Findings.of(List.of()));
+        var report = new Report("1.2.3", "hut.yaml", "", List.of(), List.of(), Findings.of(List.of()));
         assertEquals("hut.yaml\n\n0 fail, 0 tight, 0 not known, 0 pass\n", text(report, Ink.PLAIN));
     }
 

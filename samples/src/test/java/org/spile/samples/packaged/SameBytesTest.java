@@ -1,0 +1,83 @@
+package org.spile.samples.packaged;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Same input, same bytes: run to run, in a language with a decimal comma, and in one with digits of its own. */
+class SameBytesTest {
+    private static final String HOUSE =
+            SpileJar.ROOT.resolve("samples/saltmarsh/house.yaml").toString();
+
+    @TempDir
+    private Path folder;
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "-Duser.language=en",
+                "-Duser.language=de -Duser.country=DE",
+                "-Duser.language=ar -Duser.country=EG -Duser.extensions=nu-arab",
+                "-Duser.language=tr -Dfile.encoding=ISO-8859-9 -Duser.timezone=Asia/Kathmandu -Dline.separator=|",
+                "-XX:+UnlockExperimentalVMOptions -XX:hashCode=2"
+            })
+    void check_everywhereTheSame(String java) throws Exception {
+        var here = new SpileJar(folder);
+        var flags = List.of(java.split(" ", -1));
+        assertEquals(here.run("check", HOUSE), here.run(flags, "check", HOUSE));
+        assertEquals(here.run("check", HOUSE, "--json"), here.run(flags, "check", HOUSE, "--json"));
+    }
+
+    @Test
+    void draw_twiceAndInAnotherCountry() throws Exception {
+        draw(List.of(), "one");
+        draw(List.of(), "two");
+        draw(
+                List.of("-Duser.language=ar", "-Duser.country=EG", "-Duser.extensions=nu-arab", "-Dline.separator=|"),
+                "three");
+        var one = contents("one");
+        assertTrue(one.size() > 2, () -> one.keySet().toString());
+        for (var other : List.of("two", "three")) {
+            var contents = contents(other);
+            assertEquals(one.keySet(), contents.keySet());
+            one.forEach((name, bytes) -> assertArrayEquals(bytes, contents.get(name), name));
+        }
+    }
+
+    @Test
+    void help_everywhereTheSame() throws Exception {
+        var plain = new SpileJar(folder).run("check", "--help");
+        assertEquals(
+                plain,
+                new SpileJar(folder)
+                        .run(
+                                List.of("-Duser.language=ar", "-Duser.country=EG", "-Dline.separator=|"),
+                                "check",
+                                "--help"));
+    }
+
+    private void draw(List<String> java, String to) throws IOException, InterruptedException {
+        var ended = new SpileJar(folder).run(java, "draw", HOUSE, "-o", to);
+        assertTrue(ended.status() < 2, ended.err());
+    }
+
+    private TreeMap<String, byte[]> contents(String name) throws IOException {
+        var found = new TreeMap<String, byte[]>();
+        try (var paths = Files.list(folder.resolve(name))) {
+            for (var path : (Iterable<Path>) paths::iterator) {
+                found.put(path.getFileName().toString(), Files.readAllBytes(path));
+            }
+        }
+        return found;
+    }
+}
