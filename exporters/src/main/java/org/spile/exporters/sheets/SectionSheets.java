@@ -3,7 +3,6 @@ package org.spile.exporters.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.spile.analysis.finding.Finding;
 import org.spile.exporters.drawing.layout.SheetLayout;
 import org.spile.geometry.house.Scene;
 
@@ -29,9 +28,7 @@ final class SectionSheets implements Composer {
                                         + place.plane().trailer().id(),
                                 "section"))
                 .view(view.whole(subject, place.findings()));
-        for (Finding finding : place.findings()) {
-            layout.view(view.closeUp(subject, finding));
-        }
+        view.closeUps(subject, place.findings()).forEach(layout::view);
         return layout.panel(subject.findings(place.findings())).panel(Subject.cautions());
     }
 }

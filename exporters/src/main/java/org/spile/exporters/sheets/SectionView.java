@@ -1,12 +1,15 @@
 package org.spile.exporters.sheets;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.spile.analysis.finding.Finding;
 import org.spile.exporters.drawing.Extent;
+import org.spile.exporters.drawing.Layer;
 import org.spile.exporters.drawing.Scale;
 import org.spile.exporters.drawing.layout.Dimension;
 import org.spile.exporters.drawing.layout.Side;
@@ -42,50 +45,77 @@ final class SectionView {
             draft.forward(Side.RIGHT);
         }
         draw(Canvas.whole(draft));
+        deck(draft);
         overall(draft);
         findings.forEach(finding -> flag(draft, subject, finding));
         names(Canvas.whole(draft), PartKind.UNIT, PartKind.FIXTURE, PartKind.MOVER);
         return draft;
     }
 
-    /** One finding's gap close up. */
-    ViewDraft closeUp(Subject subject, Finding finding) {
-        int number = subject.number(finding).orElseThrow();
-        ViewDraft draft = ViewDraft.named(name("gap-" + number), "Finding " + number + ": " + title(finding))
+    /** The gaps close up; those that lie near each other share a view. */
+    List<ViewDraft> closeUps(Subject subject, List<Finding> findings) {
+        List<CloseUp> groups = new ArrayList<>();
+        for (Finding finding : findings) {
+            groups = CloseUp.joined(groups, new CloseUp(window(finding), List.of(finding)));
+        }
+        return groups.stream().map(group -> closeUp(subject, group)).toList();
+    }
+
+    private ViewDraft closeUp(Subject subject, CloseUp group) {
+        List<String> numbers = group.findings().stream()
+                .map(finding -> subject.number(finding).orElseThrow())
+                .sorted()
+                .map(number -> Integer.toString(number))
+                .toList();
+        ViewDraft draft = ViewDraft.named(
+                        name("gap-" + numbers.get(0)),
+                        (numbers.size() > 1 ? "Findings " : "Finding ") + String.join(", ", numbers))
                 .cutAt("part of section " + letter + "-" + letter)
                 .scaled(Scale.oneTo(5), Scale.oneTo(20))
                 .withoutScaleBar();
-        Vector2D at = plane.flat(finding.at().orElseThrow());
-        Vector2D to = plane.flat(finding.to().orElseThrow());
-        Optional<Outline> body = outline(finding, at);
-        Canvas canvas = Canvas.within(draft, window(at, to, body));
+        Canvas canvas = Canvas.within(draft, group.window());
         draw(canvas);
-        if (at.distance(to) > 1e-6) {
-            draft.dimension(Dimension.straight(
-                            at,
-                            to,
-                            Math.abs(to.getX() - at.getX()) > Math.abs(to.getY() - at.getY()) ? Side.ABOVE : Side.RIGHT)
-                    .of(finding.subject()));
+        var dimensions = new DimensionsOnce(draft);
+        Set<Outline> bodies = new LinkedHashSet<>();
+        for (Finding finding : group.findings()) {
+            gap(draft, finding);
+            body(finding).ifPresent(outline -> {
+                if (bodies.add(outline)) {
+                    new StackDimensions(canvas, dimensions, cut, outline, finding.subject()).ask();
+                }
+            });
+            flag(draft, subject, finding);
         }
-        body.ifPresent(outline -> new StackDimensions(canvas, cut, outline, finding.subject()).ask());
-        flag(draft, subject, finding);
         names(canvas, PartKind.UNIT, PartKind.DUCT, PartKind.LINE, PartKind.LINING, PartKind.FIXTURE, PartKind.MOVER);
         return draft;
+    }
+
+    private void gap(ViewDraft draft, Finding finding) {
+        Vector2D at = plane.flat(finding.at().orElseThrow());
+        Vector2D to = plane.flat(finding.to().orElseThrow());
+        if (at.distance(to) > 1e-6) {
+            boolean level = Math.abs(to.getX() - at.getX()) > Math.abs(to.getY() - at.getY());
+            draft.dimension(
+                    Dimension.straight(at, to, level ? Side.ABOVE : Side.RIGHT).of(finding.subject()));
+        }
+    }
+
+    /** The outline of a finding's subject where it is a thing; rooms for service have no sizes to build. */
+    private Optional<Outline> body(Finding finding) {
+        return part(finding)
+                .filter(part -> part.kind() != PartKind.SERVICE && part.kind() != PartKind.LINING)
+                .flatMap(part -> outline(part, plane.flat(finding.at().orElseThrow())));
+    }
+
+    private Optional<Part> part(Finding finding) {
+        return Subjects.partAt(scene, finding.subject(), finding.at().orElseThrow());
     }
 
     private String name(String what) {
         return "section-" + letter.toLowerCase(Locale.ROOT) + "-" + what;
     }
 
-    private String title(Finding finding) {
-        return Subjects.partAt(scene, finding.subject(), finding.at().orElseThrow())
-                .map(Part::title)
-                .orElse(finding.subject());
-    }
-
-    private Optional<Outline> outline(Finding finding, Vector2D at) {
-        Part part = Subjects.partAt(scene, finding.subject(), finding.at().orElseThrow())
-                .orElseThrow();
+    private Optional<Outline> outline(Part part, Vector2D at) {
         return cut.stream()
                 .filter(each -> each.part().id().equals(part.id()))
                 .flatMap(each -> each.outlines().stream())
@@ -93,9 +123,10 @@ final class SectionView {
                 .findFirst();
     }
 
-    private static Extent window(Vector2D at, Vector2D to, Optional<Outline> body) {
-        Extent gap = Extent.around(List.of(at, to));
-        return body.map(Canvas::extent).map(gap::and).orElse(gap).grown(ROUND_MM);
+    private Extent window(Finding finding) {
+        Extent gap = Extent.around(List.of(
+                plane.flat(finding.at().orElseThrow()), plane.flat(finding.to().orElseThrow())));
+        return body(finding).map(Canvas::extent).map(gap::and).orElse(gap).grown(ROUND_MM);
     }
 
     private void draw(Canvas canvas) {
@@ -115,12 +146,31 @@ final class SectionView {
         }
     }
 
-    private void overall(ViewDraft draft) {
-        List<Vector2D> shell = cut.stream()
+    /** The deck's top, between the outer faces of what stands on it. */
+    private void deck(ViewDraft draft) {
+        List<Vector2D> shell = shell();
+        if (!shell.isEmpty()) {
+            Extent all = Extent.around(shell);
+            draft.path(
+                    Layer.BEYOND.pen().of("trailers." + plane.trailer().id()),
+                    List.of(Vector2D.of(all.minX(), deckMm()), Vector2D.of(all.maxX(), deckMm())));
+        }
+    }
+
+    private double deckMm() {
+        return plane.through().getZ();
+    }
+
+    private List<Vector2D> shell() {
+        return cut.stream()
                 .filter(each -> each.part().kind() == PartKind.SHELL)
                 .flatMap(each -> each.outlines().stream())
                 .flatMap(outline -> outline.shell().stream())
                 .toList();
+    }
+
+    private void overall(ViewDraft draft) {
+        List<Vector2D> shell = shell();
         if (shell.isEmpty()) {
             return;
         }

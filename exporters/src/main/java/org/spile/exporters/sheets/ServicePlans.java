@@ -4,13 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.spile.analysis.finding.Finding;
 import org.spile.exporters.drawing.Extent;
 import org.spile.exporters.drawing.Layer;
 import org.spile.exporters.drawing.Scale;
-import org.spile.exporters.drawing.layout.Dimension;
 import org.spile.exporters.drawing.layout.SheetLayout;
 import org.spile.exporters.drawing.layout.Side;
 import org.spile.exporters.drawing.layout.ViewDraft;
@@ -43,20 +41,24 @@ final class ServicePlans implements Composer {
                 .cutAt("seen from above, roof and linings taken off")
                 .scaled(Scale.oneTo(10), Scale.oneTo(200))
                 .inPlace()
-                .forward(trailer.toSite().applyDirection(Vector3D.of(1, 0, 0)).getX() < 0 ? Side.LEFT : Side.RIGHT);
+                .forward(PlanSheets.side(trailer));
         Canvas canvas = Canvas.whole(draft);
+        var dimensions = new DimensionsOnce(draft);
         Set<String> ids = new LinkedHashSet<>();
         for (CavitySpace cavity : cavities) {
             ids.add(cavity.id());
             canvas.draw(Layer.CAVITIES.pen().of(cavity.path()), cavity.outline());
-            dimensions(draft, cavity);
+            dimensions.level(Canvas.extent(cavity.outline()), Side.BELOW, cavity.path());
+            dimensions.upright(Canvas.extent(cavity.outline()), Side.LEFT, cavity.path());
         }
         List<Part> inside = scene.parts().stream()
                 .filter(part -> part.kind() != PartKind.LINING && part.kind() != PartKind.SHELL)
                 .filter(part -> part.spaces().stream().anyMatch(ids::contains))
                 .toList();
         inside.forEach(part -> draw(canvas, part));
-        inside.stream().filter(part -> part.kind() == PartKind.UNIT).forEach(part -> place(draft, part, cavities));
+        inside.stream()
+                .filter(part -> standsAlone(subject, part))
+                .forEach(part -> place(dimensions, part, cavities));
         cavities.forEach(cavity -> draft.name(
                 cavity.title(), cavity.path(), Canvas.extent(cavity.outline()).middle()));
         List<Finding> shown = flags(subject, scene, trailer, draft, ids);
@@ -81,42 +83,28 @@ final class ServicePlans implements Composer {
         }
     }
 
-    private static void dimensions(ViewDraft draft, CavitySpace cavity) {
-        Extent extent = Canvas.extent(cavity.outline());
-        draft.dimension(Dimension.level(extent.corner(), Vector2D.of(extent.maxX(), extent.minY()), Side.BELOW)
-                .of(cavity.path()));
-        draft.dimension(Dimension.upright(extent.corner(), Vector2D.of(extent.minX(), extent.maxY()), Side.LEFT)
-                .of(cavity.path()));
-    }
-
     /** Position from the rear right corner of the cavity a unit lies in, and its size. */
-    private static void place(ViewDraft draft, Part part, List<CavitySpace> cavities) {
-        CavitySpace cavity = cavities.stream()
+    private static void place(DimensionsOnce dimensions, Part part, List<CavitySpace> cavities) {
+        Extent space = cavities.stream()
                 .filter(each -> part.spaces().contains(each.id()))
+                .map(each -> Canvas.extent(each.outline()))
                 .findFirst()
                 .orElseThrow();
-        Extent space = Canvas.extent(cavity.outline());
-        Extent unit = new Extent(
-                part.body().bounds().minX(),
-                part.body().bounds().minY(),
-                part.body().bounds().maxX(),
-                part.body().bounds().maxY());
-        if (unit.minX() - space.minX() > 0.05) {
-            draft.dimension(Dimension.level(
-                            Vector2D.of(space.minX(), unit.maxY()), Vector2D.of(unit.minX(), unit.maxY()), Side.ABOVE)
-                    .of(part.thing()));
-        }
-        draft.dimension(Dimension.level(
-                        Vector2D.of(unit.minX(), unit.maxY()), Vector2D.of(unit.maxX(), unit.maxY()), Side.ABOVE)
-                .of(part.thing()));
-        if (unit.minY() - space.minY() > 0.05) {
-            draft.dimension(Dimension.upright(
-                            Vector2D.of(unit.maxX(), space.minY()), Vector2D.of(unit.maxX(), unit.minY()), Side.RIGHT)
-                    .of(part.thing()));
-        }
-        draft.dimension(Dimension.upright(
-                        Vector2D.of(unit.maxX(), unit.minY()), Vector2D.of(unit.maxX(), unit.maxY()), Side.RIGHT)
-                .of(part.thing()));
+        var box = part.body().bounds();
+        var unit = new Extent(box.minX(), box.minY(), box.maxX(), box.maxY());
+        dimensions.level(
+                Vector2D.of(space.minX(), unit.maxY()), Vector2D.of(unit.minX(), unit.maxY()), Side.ABOVE, part.thing());
+        dimensions.level(unit, Side.ABOVE, part.thing());
+        dimensions.upright(
+                Vector2D.of(unit.maxX(), space.minY()), Vector2D.of(unit.maxX(), unit.minY()), Side.RIGHT, part.thing());
+        dimensions.upright(unit, Side.RIGHT, part.thing());
+    }
+
+    /** What joins another unit has its place from that. */
+    private static boolean standsAlone(Subject subject, Part part) {
+        String id = part.thing().substring(part.thing().lastIndexOf('.') + 1);
+        var told = subject.house().told().units().get(id);
+        return part.kind() == PartKind.UNIT && part.id().equals(part.thing()) && told != null && told.joins().isEmpty();
     }
 
     private static List<Finding> flags(

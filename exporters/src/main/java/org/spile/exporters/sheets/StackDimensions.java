@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.spile.exporters.drawing.Extent;
-import org.spile.exporters.drawing.layout.Dimension;
 import org.spile.exporters.drawing.layout.Side;
 import org.spile.geometry.house.PartKind;
 import org.spile.geometry.kernel.planar.Outline;
@@ -20,9 +19,12 @@ final class StackDimensions {
     private final List<Outline> others;
     private final Outline body;
     private final String part;
+    private final DimensionsOnce dimensions;
 
-    StackDimensions(Canvas canvas, List<CutParts.CutPart> cut, Outline body, String part) {
+    StackDimensions(
+            Canvas canvas, DimensionsOnce dimensions, List<CutParts.CutPart> cut, Outline body, String part) {
         this.canvas = canvas;
+        this.dimensions = dimensions;
         this.body = body;
         this.part = part;
         this.others = cut.stream()
@@ -74,8 +76,12 @@ final class StackDimensions {
                 apart.add(point);
             }
         }
-        if (apart.size() > 1) {
-            Dimension.chain(apart, side).forEach(each -> canvas.draft().dimension(each.of(part)));
+        for (int i = 1; i < apart.size(); i++) {
+            if (side == Side.LEFT) {
+                dimensions.upright(apart.get(i - 1), apart.get(i), side, part);
+            } else {
+                dimensions.level(apart.get(i - 1), apart.get(i), side, part);
+            }
         }
     }
 }
