@@ -31,7 +31,8 @@ record CloseUp(Extent window, List<Finding> findings) {
         }
         findings.addAll(more.findings());
         var whole = new CloseUp(window, findings);
-        if (apart.size() < groups.size() && apart.stream().anyMatch(group -> group.window().overlaps(whole.window()))) {
+        if (apart.size() < groups.size()
+                && apart.stream().anyMatch(group -> group.window().overlaps(whole.window()))) {
             return joined(apart, whole);
         }
         apart.add(whole);

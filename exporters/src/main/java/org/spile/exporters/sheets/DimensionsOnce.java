@@ -47,6 +47,7 @@ final class DimensionsOnce {
         if (Math.abs(to - from) < SAME_MM) {
             return false;
         }
-        return asked.add(way + ' ' + Math.round(Math.min(from, to) / SAME_MM) + ' ' + Math.round(Math.max(from, to) / SAME_MM));
+        return asked.add(
+                way + ' ' + Math.round(Math.min(from, to) / SAME_MM) + ' ' + Math.round(Math.max(from, to) / SAME_MM));
     }
 }

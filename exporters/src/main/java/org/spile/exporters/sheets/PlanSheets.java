@@ -16,7 +16,8 @@ final class PlanSheets implements Composer {
     public List<SheetLayout> compose(Subject subject) {
         Scene scene = subject.home();
         List<TrailerPlace> roomy = scene.trailers().stream()
-                .filter(trailer -> scene.rooms().stream().anyMatch(room -> room.trailer().equals(trailer.id())))
+                .filter(trailer ->
+                        scene.rooms().stream().anyMatch(room -> room.trailer().equals(trailer.id())))
                 .toList();
         List<SheetLayout> sheets = new ArrayList<>();
         if (roomy.size() > 1) {

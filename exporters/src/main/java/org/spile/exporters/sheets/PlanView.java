@@ -51,7 +51,7 @@ final class PlanView {
         for (Part part : here()) {
             boolean below = below(part);
             boolean cutDoor = part.kind() == PartKind.MOVER && crosses(part);
-            if (below || cutDoor || part.kind() == PartKind.FIXTURE && crosses(part)) {
+            if (below || cutDoor || (part.kind() == PartKind.FIXTURE && crosses(part))) {
                 var middle = part.body().bounds().middle();
                 canvas.draft().name(part.title(), part.thing(), Vector2D.of(middle.getX(), middle.getY()));
             }
@@ -90,7 +90,9 @@ final class PlanView {
         List<Vector2D> along = new ArrayList<>();
         List<Vector2D> across = new ArrayList<>();
         for (Part part : scene.parts()) {
-            if (part.kind() != PartKind.MOVER || !part.thing().startsWith("rooms.") || !part.trailer().equals(trailer.id())) {
+            if (part.kind() != PartKind.MOVER
+                    || !part.thing().startsWith("rooms.")
+                    || !part.trailer().equals(trailer.id())) {
                 continue;
             }
             var box = part.body().bounds();
@@ -162,7 +164,10 @@ final class PlanView {
     private void below() {
         for (Part part : here()) {
             if (below(part)) {
-                part.shown().map(Shadow::of).orElse(List.of()).forEach(outline -> canvas.draw(Pens.of(part).beyond(), outline));
+                part.shown()
+                        .map(Shadow::of)
+                        .orElse(List.of())
+                        .forEach(outline -> canvas.draw(Pens.of(part).beyond(), outline));
             }
         }
     }
@@ -184,7 +189,11 @@ final class PlanView {
         for (RoomSpace room : scene.rooms()) {
             if (isHere(room.trailer())) {
                 canvas.draw(Layer.ROOMS.pen().of(room.path()), room.outline());
-                canvas.draft().name(room.title(), room.path(), Canvas.extent(room.outline()).middle());
+                canvas.draft()
+                        .name(
+                                room.title(),
+                                room.path(),
+                                Canvas.extent(room.outline()).middle());
             }
         }
     }

@@ -56,9 +56,7 @@ final class ServicePlans implements Composer {
                 .filter(part -> part.spaces().stream().anyMatch(ids::contains))
                 .toList();
         inside.forEach(part -> draw(canvas, part));
-        inside.stream()
-                .filter(part -> standsAlone(subject, part))
-                .forEach(part -> place(dimensions, part, cavities));
+        inside.stream().filter(part -> standsAlone(subject, part)).forEach(part -> place(dimensions, part, cavities));
         cavities.forEach(cavity -> draft.name(
                 cavity.title(), cavity.path(), Canvas.extent(cavity.outline()).middle()));
         List<Finding> shown = flags(subject, scene, trailer, draft, ids);
@@ -93,10 +91,16 @@ final class ServicePlans implements Composer {
         var box = part.body().bounds();
         var unit = new Extent(box.minX(), box.minY(), box.maxX(), box.maxY());
         dimensions.level(
-                Vector2D.of(space.minX(), unit.maxY()), Vector2D.of(unit.minX(), unit.maxY()), Side.ABOVE, part.thing());
+                Vector2D.of(space.minX(), unit.maxY()),
+                Vector2D.of(unit.minX(), unit.maxY()),
+                Side.ABOVE,
+                part.thing());
         dimensions.level(unit, Side.ABOVE, part.thing());
         dimensions.upright(
-                Vector2D.of(unit.maxX(), space.minY()), Vector2D.of(unit.maxX(), unit.minY()), Side.RIGHT, part.thing());
+                Vector2D.of(unit.maxX(), space.minY()),
+                Vector2D.of(unit.maxX(), unit.minY()),
+                Side.RIGHT,
+                part.thing());
         dimensions.upright(unit, Side.RIGHT, part.thing());
     }
 
@@ -104,7 +108,10 @@ final class ServicePlans implements Composer {
     private static boolean standsAlone(Subject subject, Part part) {
         String id = part.thing().substring(part.thing().lastIndexOf('.') + 1);
         var told = subject.house().told().units().get(id);
-        return part.kind() == PartKind.UNIT && part.id().equals(part.thing()) && told != null && told.joins().isEmpty();
+        return part.kind() == PartKind.UNIT
+                && part.id().equals(part.thing())
+                && told != null
+                && told.joins().isEmpty();
     }
 
     private static List<Finding> flags(

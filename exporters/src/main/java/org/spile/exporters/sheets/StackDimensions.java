@@ -21,8 +21,7 @@ final class StackDimensions {
     private final String part;
     private final DimensionsOnce dimensions;
 
-    StackDimensions(
-            Canvas canvas, DimensionsOnce dimensions, List<CutParts.CutPart> cut, Outline body, String part) {
+    StackDimensions(Canvas canvas, DimensionsOnce dimensions, List<CutParts.CutPart> cut, Outline body, String part) {
         this.canvas = canvas;
         this.dimensions = dimensions;
         this.body = body;

@@ -15,8 +15,7 @@ class DimensionsOnceTest {
     @Test
     void twoThingsWithTheSameEnds_shareOneDimension() {
         assertEquals(
-                List.of("1800", "870", "920"),
-                values(new Extent(0, 0, 1800, 870), new Extent(0, 900, 1800, 1820)));
+                List.of("1800", "870", "920"), values(new Extent(0, 0, 1800, 870), new Extent(0, 900, 1800, 1820)));
     }
 
     @Test
