@@ -69,8 +69,8 @@ record Quantity(Ask ask, Optional<UsualSize> usual) implements Form<Reading> {
     }
 
     private Reading asked(Reading reading, Spot spot, Scribe scribe) {
-        usual.filter(range -> !roundBeside(spot, scribe))
-                .flatMap(range -> range.doubt(reading, scribe.quantities()))
+        usual.flatMap(range -> range.doubt(reading, scribe.quantities()))
+                .filter(doubt -> !roundBeside(spot, scribe))
                 .ifPresent(doubt -> scribe.doubt(spot, doubt.says(), doubt.advice()));
         return reading;
     }

@@ -3,7 +3,6 @@ package org.spile.geometry.file;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -89,12 +88,12 @@ final class Shape<T> implements Form<T> {
             return Optional.empty();
         }
         int before = scribe.count();
-        var values = new LinkedHashMap<Key<?>, Object>();
+        var values = new HashMap<String, Object>();
         Optional<?> others = others(spot, scribe);
         for (Key<?> key : keys) {
             Optional<Spot.Entry> entry = spot.entry(key.name());
             if (entry.isPresent()) {
-                key.form().read(entry.get().value(), scribe).ifPresent(value -> values.put(key, value));
+                key.form().read(entry.get().value(), scribe).ifPresent(value -> values.put(key.name(), value));
             } else if (key.required()) {
                 scribe.wrongThing(
                         spot,

@@ -10,10 +10,10 @@ import org.spile.geometry.kernel.measure.Reading;
 final class Values {
     private final Spot spot;
     private final Scribe scribe;
-    private final Map<Key<?>, Object> byKey;
+    private final Map<String, Object> byKey;
     private final Optional<?> others;
 
-    Values(Spot spot, Scribe scribe, Map<Key<?>, Object> byKey, Optional<?> others) {
+    Values(Spot spot, Scribe scribe, Map<String, Object> byKey, Optional<?> others) {
         this.spot = spot;
         this.scribe = scribe;
         this.byKey = byKey;
@@ -37,7 +37,7 @@ final class Values {
     }
 
     boolean has(Key<?> key) {
-        return byKey.containsKey(key);
+        return byKey.containsKey(key.name());
     }
 
     /** Where a key's value stands; the thing itself if the key was left out. */
@@ -47,7 +47,7 @@ final class Values {
 
     @SuppressWarnings("unchecked") // put there by the key's own form
     <T> Optional<T> maybe(Key<T> key) {
-        return Optional.ofNullable((T) byKey.get(key));
+        return Optional.ofNullable((T) byKey.get(key.name()));
     }
 
     <T> T need(Key<T> key) {
