@@ -43,8 +43,20 @@ sealed interface SourceText {
      * @param name what to call it in problems
      */
     static SourceText read(Path path, String name) {
+        return read(path, name, true);
+    }
+
+    /**
+     * As {@link #read}, for formats older than UTF-8: what is not UTF-8 is read byte by byte as ISO 8859-1, and invisible
+     * characters but NUL are let through.
+     */
+    static SourceText readAnyCoding(Path path, String name) {
+        return read(path, name, false);
+    }
+
+    private static SourceText read(Path path, String name, boolean strict) {
         if (Files.isDirectory(path)) {
-            return unusable(name, "This is a folder.", "Name the file in it, such as house.yaml.");
+            return unusable(name, "This is a folder.", "Name a file in it.");
         }
         if (Files.notExists(path)) {
             return unusable(
@@ -60,12 +72,21 @@ sealed interface SourceText {
                 return tooLarge(name);
             }
             byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-            return bytes.length > MOST_BYTES ? tooLarge(name) : of(bytes, name);
+            if (bytes.length > MOST_BYTES) {
+                return tooLarge(name);
+            }
+            return strict ? of(bytes, name) : loose(bytes, name);
         } catch (AccessDeniedException denied) {
             return unusable(name, "This file may not be read.", "Check its permissions.");
         } catch (IOException fault) {
             return unusable(name, "This file can't be read: " + fault.getMessage() + ".", "");
         }
+    }
+
+    private static SourceText loose(byte[] bytes, String name) {
+        SourceText strict = of(bytes, name);
+        String text = new String(bytes, StandardCharsets.ISO_8859_1);
+        return strict instanceof Unusable && text.indexOf(0) < 0 ? new Legible(text, false) : strict;
     }
 
     /** The text of some bytes. */
@@ -86,7 +107,7 @@ sealed interface SourceText {
         Optional<Integer> odd = firstOdd(body);
         if (odd.isPresent() && body.charAt(odd.get()) == 0) {
             return new Unusable(Problem.error(
-                    at(name, body, odd.get()), "", "This is not a text file.", "A house file is plain text in UTF-8."));
+                    at(name, body, odd.get()), "", "This is not a text file.", "Save it as plain text in UTF-8."));
         }
         if (result.isError()) {
             return new Unusable(Problem.error(

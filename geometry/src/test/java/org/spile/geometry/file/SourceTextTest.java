@@ -24,10 +24,10 @@ class SourceTextTest {
     @Test
     void whatIsNoText_isRefusedWithItsPlace() {
         assertEquals(
-                "h:2:4: This is not a text file. A house file is plain text in UTF-8.",
+                "h:2:4: This is not a text file. Save it as plain text in UTF-8.",
                 bytes(new byte[] {'a', '\n', 'b', 'c', 'd', 0, 1}));
         assertEquals(
-                "h:1:1: This is not a text file. A house file is plain text in UTF-8.",
+                "h:1:1: This is not a text file. Save it as plain text in UTF-8.",
                 bytes(new byte[] {0, (byte) 0xff}));
         assertEquals(
                 "h:1:7: The text is not UTF-8 from here on. Save it as UTF-8.",
@@ -47,7 +47,7 @@ class SourceTextTest {
     void files_thatCantBeUsed() throws IOException {
         Files.writeString(folder.resolve("house.yaml"), "title: x\n");
         assertEquals("Legible[text=title: x\n, marked=false]", read("house.yaml"));
-        assertEquals("h: This is a folder. Name the file in it, such as house.yaml.", read("."));
+        assertEquals("h: This is a folder. Name a file in it.", read("."));
         assertEquals("h: There is no such file. Nearest: \"house.yaml\".", read("hose.yaml"));
         assertEquals("h: There is no such file.", read("cellar.txt"));
     }
