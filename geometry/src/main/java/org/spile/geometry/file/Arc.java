@@ -31,8 +31,7 @@ record Arc(Vector2D centre, double radius, double fromRad, double turnRad) {
         Vector2D left = Vector2D.of(-chord.getY(), chord.getX());
         Vector2D middle = from.add(chord.multiply(0.5)).add(left.multiply((1 - bulge * bulge) / (4 * bulge)));
         Vector2D start = from.subtract(middle);
-        return new Arc(
-                middle, start.norm(), StrictMath.atan2(start.getY(), start.getX()), 4 * StrictMath.atan(bulge));
+        return new Arc(middle, start.norm(), StrictMath.atan2(start.getY(), start.getX()), 4 * StrictMath.atan(bulge));
     }
 
     /** Where it starts. */

@@ -26,11 +26,13 @@ final class DrawingUnit {
             case 4 -> Unit.MILLIMETRE;
             case 5 -> Unit.CENTIMETRE;
             case 6 -> Unit.METRE;
-            case 0 -> throw DrawingFault.error(
-                    "it says no unit ($INSUNITS is missing or 0).", "State it beside the file's name: unit: mm.");
-            default -> throw DrawingFault.error(
-                    "its unit ($INSUNITS " + code + ") is not one that houses are drawn in.",
-                    "State the unit of its numbers: unit: mm.");
+            case 0 ->
+                throw DrawingFault.error(
+                        "it says no unit ($INSUNITS is missing or 0).", "State it beside the file's name: unit: mm.");
+            default ->
+                throw DrawingFault.error(
+                        "its unit ($INSUNITS " + code + ") is not one that houses are drawn in.",
+                        "State the unit of its numbers: unit: mm.");
         };
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.spile.geometry.kernel.measure.NearestName;
@@ -24,7 +25,8 @@ final class DxfOutline {
                 .toList();
         String on = "layer \"" + chosen + "\"";
         if (drawn.isEmpty()) {
-            throw DrawingFault.error(on + " holds no lines" + others(entities, chosen) + ".", "Draw the shape with polylines.");
+            throw DrawingFault.error(
+                    on + " holds no lines" + others(entities, chosen) + ".", "Draw the shape with polylines.");
         }
         return RingAssembly.one(drawn, on, others(entities, chosen));
     }
@@ -45,7 +47,8 @@ final class DxfOutline {
         }
         throw layers.isEmpty()
                 ? DrawingFault.error("no line is drawn in it.", "Is it the right file?")
-                : DrawingFault.error("it has lines on several layers: " + some(layers), "Name one: layer: " + layers.first() + ".");
+                : DrawingFault.error(
+                        "it has lines on several layers: " + some(layers), "Name one: layer: " + layers.first() + ".");
     }
 
     private static String known(String layer, List<DxfPair> pairs, List<DxfEntity> entities) throws DrawingFault {
@@ -61,7 +64,9 @@ final class DxfOutline {
                 return name;
             }
         }
-        String nearest = NearestName.of(layer, layers).map(name -> "Nearest: \"" + name + "\".").orElse("");
+        String nearest = NearestName.of(layer, layers)
+                .map(name -> "Nearest: \"" + name + "\".")
+                .orElse("");
         throw DrawingFault.error(
                 "it has no layer \"" + layer + "\".", nearest.isEmpty() ? "It has " + some(layers) : nearest);
     }
@@ -75,7 +80,7 @@ final class DxfOutline {
         return Optional.empty();
     }
 
-    private static String some(TreeSet<String> layers) {
+    private static String some(Set<String> layers) {
         List<String> names = new ArrayList<>(layers);
         String first = String.join(", ", names.subList(0, Math.min(6, names.size())));
         return Shown.sentence(names.size() > 6 ? first + " ..." : first);
@@ -85,7 +90,8 @@ final class DxfOutline {
     private static String others(List<DxfEntity> entities, String layer) {
         var types = new TreeSet<String>();
         for (DxfEntity entity : entities) {
-            if (entity.layer().equalsIgnoreCase(layer) && List.of("SPLINE", "ELLIPSE", "INSERT", "HELIX", "MLINE").contains(entity.type())) {
+            if (entity.layer().equalsIgnoreCase(layer)
+                    && List.of("SPLINE", "ELLIPSE", "INSERT", "HELIX", "MLINE").contains(entity.type())) {
                 types.add(entity.type());
             }
         }

@@ -55,7 +55,8 @@ record DxfPair(int code, String value, int line) {
         double number = NUMBER.matcher(value).matches() ? Double.parseDouble(value) : Double.NaN;
         if (!Double.isFinite(number)) {
             throw DrawingFault.error(
-                    "line " + (line + 1) + ": \"" + Shown.cut(value) + "\" is no number.", "The file is damaged; save it anew.");
+                    "line " + (line + 1) + ": \"" + Shown.cut(value) + "\" is no number.",
+                    "The file is damaged; save it anew.");
         }
         return number;
     }

@@ -32,8 +32,9 @@ final class DxfPaths {
 
     private Optional<PlanPath> path(DxfEntity entity) throws DrawingFault {
         return switch (entity.type()) {
-            case "LINE" -> Optional.of(new PlanPath(
-                    entity.layer(), List.of(point(entity, 10, 20, 1), point(entity, 11, 21, 1)), false));
+            case "LINE" ->
+                Optional.of(new PlanPath(
+                        entity.layer(), List.of(point(entity, 10, 20, 1), point(entity, 11, 21, 1)), false));
             case "LWPOLYLINE" -> Optional.of(light(entity));
             case "POLYLINE" -> old(entity);
             case "ARC" -> Optional.of(arc(entity, entity.needed(50), entity.needed(51), false));

@@ -53,7 +53,8 @@ final class GeoJsonOutline {
         } catch (JsonProcessingException fault) {
             String line = fault.getLocation() == null
                     ? ""
-                    : "line " + fault.getLocation().getLineNr() + ", column " + fault.getLocation().getColumnNr() + ": ";
+                    : "line " + fault.getLocation().getLineNr() + ", column "
+                            + fault.getLocation().getColumnNr() + ": ";
             String why = Shown.sentence(String.valueOf(fault.getOriginalMessage()));
             throw DrawingFault.error(line + "this is no JSON: " + why, "Save the file anew.");
         }
@@ -70,13 +71,19 @@ final class GeoJsonOutline {
             return List.of(root);
         }
         throw DrawingFault.error(
-                type.isEmpty() ? "this is no GeoJSON: it has no \"type\"." : "a \"" + Shown.cut(type) + "\" is not read.",
+                type.isEmpty()
+                        ? "this is no GeoJSON: it has no \"type\"."
+                        : "a \"" + Shown.cut(type) + "\" is not read.",
                 "A FeatureCollection, a Feature or a Polygon is.");
     }
 
     private static JsonNode chosen(List<JsonNode> features, String id) throws DrawingFault {
         List<String> ids = features.stream().map(GeoJsonOutline::id).toList();
-        String known = ids.stream().filter(name -> !name.isEmpty()).limit(8).reduce((a, b) -> a + ", " + b).orElse("none");
+        String known = ids.stream()
+                .filter(name -> !name.isEmpty())
+                .limit(8)
+                .reduce((a, b) -> a + ", " + b)
+                .orElse("none");
         if (id.isEmpty()) {
             if (features.size() == 1) {
                 return features.get(0);
@@ -84,9 +91,12 @@ final class GeoJsonOutline {
             throw DrawingFault.error(
                     "it has " + features.size() + " features; ids: " + Shown.sentence(known), "Name one: id: its id.");
         }
-        List<JsonNode> named = features.stream().filter(feature -> id(feature).equals(id)).toList();
+        List<JsonNode> named =
+                features.stream().filter(feature -> id(feature).equals(id)).toList();
         if (named.isEmpty()) {
-            String nearest = NearestName.of(id, ids).map(name -> "Nearest: \"" + name + "\".").orElse("Its ids: " + Shown.sentence(known));
+            String nearest = NearestName.of(id, ids)
+                    .map(name -> "Nearest: \"" + name + "\".")
+                    .orElse("Its ids: " + Shown.sentence(known));
             throw DrawingFault.error("it has no feature \"" + id + "\".", nearest);
         }
         if (named.size() > 1) {
@@ -96,7 +106,10 @@ final class GeoJsonOutline {
     }
 
     private static String id(JsonNode feature) {
-        for (JsonNode node : List.of(feature.path("id"), feature.path("properties").path("id"), feature.path("properties").path("name"))) {
+        for (JsonNode node : List.of(
+                feature.path("id"),
+                feature.path("properties").path("id"),
+                feature.path("properties").path("name"))) {
             if (node.isValueNode() && !node.isNull()) {
                 return node.asText();
             }
@@ -114,6 +127,7 @@ final class GeoJsonOutline {
         }
         int depth = type.equals("LineString") ? 1 : type.equals("Polygon") ? 2 : 3;
         checkPositions(geometry.path("coordinates"), depth);
+        checkRings(geometry.path("coordinates"), depth - 1);
         try {
             String bare = "{\"type\":\"" + type + "\",\"coordinates\":" + geometry.path("coordinates") + "}";
             return new GeoJsonReader().read(bare);
@@ -135,7 +149,22 @@ final class GeoJsonOutline {
             return;
         }
         if (node.size() < 2 || !finite(node.get(0)) || !finite(node.get(1))) {
-            throw DrawingFault.error("\"" + Shown.cut(node.toString()) + "\" is no position.", "A position is two numbers.");
+            throw DrawingFault.error(
+                    "\"" + Shown.cut(node.toString()) + "\" is no position.", "A position is two numbers.");
+        }
+    }
+
+    /** A ring ends where it begins (RFC 7946, 3.1.6). */
+    private static void checkRings(JsonNode node, int depth) throws DrawingFault {
+        for (JsonNode below : depth > 0 ? node : List.<JsonNode>of()) {
+            checkRings(below, depth - 1);
+            if (depth == 1 && (below.size() < 4 || !below.get(0).equals(below.get(below.size() - 1)))) {
+                throw DrawingFault.error(
+                        "the shape is open: it begins at "
+                                + Shown.cut(below.get(0).toString()) + " and ends at "
+                                + Shown.cut(below.get(below.size() - 1).toString()) + ".",
+                        "End it where it begins, after three corners or more.");
+            }
         }
     }
 
@@ -150,8 +179,8 @@ final class GeoJsonOutline {
                 && Math.abs(bounds.getMaxY()) <= 90;
         if (onEarth && Math.max(bounds.getWidth(), bounds.getHeight()) < DEGREES_OF_A_TOWN) {
             throw DrawingFault.doubt(
-                    "its numbers look like degrees of longitude and latitude (" + Written.number(bounds.getMinX(), 5) + ", "
-                            + Written.number(bounds.getMinY(), 5) + ").",
+                    "its numbers look like degrees of longitude and latitude (" + Written.number(bounds.getMinX(), 5)
+                            + ", " + Written.number(bounds.getMinY(), 5) + ").",
                     "Project it to lengths; a plan in metres spans more than 0.02.");
         }
     }

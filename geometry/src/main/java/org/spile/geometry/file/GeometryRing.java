@@ -26,7 +26,8 @@ final class GeometryRing {
     static Geometry fromText(String text) throws DrawingFault {
         if (!TAKEN_KINDS.matcher(text).matches()) {
             String start = Shown.cut(text.strip().lines().findFirst().orElse(""));
-            throw DrawingFault.error("\"" + start + "\" is no shape of well-known text.", "Write POLYGON ((0 0, ...)).");
+            throw DrawingFault.error(
+                    "\"" + start + "\" is no shape of well-known text.", "Write POLYGON ((0 0, ...)).");
         }
         try {
             return new WKTReader().read(text);

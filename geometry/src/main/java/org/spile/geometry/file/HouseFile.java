@@ -24,7 +24,8 @@ public final class HouseFile {
         if (source instanceof SourceText.Unusable unusable) {
             return new ReadResult.Wrong(List.of(unusable.problem()));
         }
-        return read(new Binding(name, Drawings.none()), ((SourceText.Legible) source).text(), options, edits);
+        return read(
+                new Binding(name, FolderDrawings.beside(file)), ((SourceText.Legible) source).text(), options, edits);
     }
 
     /**

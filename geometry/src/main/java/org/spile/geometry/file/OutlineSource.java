@@ -108,9 +108,7 @@ final class OutlineSource {
         Unit unit = stated.orElseThrow(() -> DrawingFault.error(
                 "this kind of drawing says no unit of length.", "State it beside the file's name: unit: mm."));
         String text = text(SourceText.read(file, drawn.from()));
-        return json
-                ? GeoJsonOutline.shape(text, drawn.id(), unit)
-                : GeometryRing.of(GeometryRing.fromText(text), unit);
+        return json ? GeoJsonOutline.shape(text, drawn.id(), unit) : GeometryRing.of(GeometryRing.fromText(text), unit);
     }
 
     private static String text(SourceText source) throws DrawingFault {
@@ -118,7 +116,8 @@ final class OutlineSource {
             return legible.text();
         }
         Problem problem = ((SourceText.Unusable) source).problem();
-        String line = problem.place().line() == 0 ? "" : "line " + problem.place().line() + ": ";
+        String line =
+                problem.place().line() == 0 ? "" : "line " + problem.place().line() + ": ";
         throw DrawingFault.error(line + problem.says(), problem.advice());
     }
 
@@ -136,7 +135,9 @@ final class OutlineSource {
     }
 
     private static double extent(List<Vector2D> ring, boolean along) {
-        var range = ring.stream().mapToDouble(along ? Vector2D::getX : Vector2D::getY).summaryStatistics();
+        var range = ring.stream()
+                .mapToDouble(along ? Vector2D::getX : Vector2D::getY)
+                .summaryStatistics();
         return range.getMax() - range.getMin();
     }
 }

@@ -69,9 +69,8 @@ final class RingAssembly {
 
     private void side(Vector2D from, Vector2D to) {
         if (seen.add(from + " " + to) && seen.add(to + " " + from)) {
-            loose.add(factory.createLineString(new Coordinate[] {
-                new Coordinate(from.getX(), from.getY()), new Coordinate(to.getX(), to.getY())
-            }));
+            loose.add(factory.createLineString(
+                    new Coordinate[] {new Coordinate(from.getX(), from.getY()), new Coordinate(to.getX(), to.getY())}));
         }
     }
 
@@ -90,7 +89,8 @@ final class RingAssembly {
             throw DrawingFault.error(
                     where + " holds " + rings.size() + " closed shapes.", "Put the one meant on a layer of its own.");
         }
-        throw DrawingFault.error(where + " holds no closed shape" + gap() + besides + ".", "Close it, or join its lines.");
+        throw DrawingFault.error(
+                where + " holds no closed shape" + gap() + besides + ".", "Close it, or join its lines.");
     }
 
     private String gap() {

@@ -17,9 +17,12 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** {@code plan.dxf} was written by python3-ezdxf 0.18.1; areas of its shapes are closed forms. */
 class OutlineSourceTest {
-    private static final String SQUARE = "0\nLINE\n8\nBOX\n10\n0\n20\n0\n11\n900\n21\n0\n0\nLINE\n8\nBOX\n10\n900\n20\n0\n11\n900\n21\n500\n"
-            + "0\nLINE\n8\nBOX\n10\n900\n20\n500\n11\n0\n21\n500\n0\nLINE\n8\nBOX\n10\n0\n20\n500\n11\n0\n21\n0\n";
-    private static final String HEAD = "0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n";
+    private static final String SQUARE = line("0", "0", "900", "0")
+            + line("900", "0", "900", "500")
+            + line("900", "500", "0", "500")
+            + line("0", "500", "0", "0");
+    private static final String HEAD =
+            "0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n";
     private static final String FOOT = "0\nENDSEC\n0\nEOF\n";
 
     @TempDir
@@ -73,42 +76,110 @@ class OutlineSourceTest {
     @Test
     void looseLines_inAnyOrderAndTurn() throws IOException {
         write("box.dxf", HEAD + SQUARE + SQUARE + FOOT);
-        assertEquals("[(0.0, 0.0), (900.0, 0.0), (900.0, 500.0), (0.0, 500.0)]", taken("box.dxf", "", "").toString());
+        assertEquals(
+                "[(0.0, 0.0), (900.0, 0.0), (900.0, 500.0), (0.0, 500.0)]",
+                taken("box.dxf", "", "").toString());
         write("box.dxf", (HEAD + SQUARE + FOOT).replace("\n", "\r\n"));
         assertEquals(450_000, area(taken("box.dxf", "BOX", "")), 1e-9);
-        write("box.dxf", HEAD + SQUARE.replace("21\n500\n0\nLINE\n8\nBOX\n10\n900\n20\n500\n", "21\n500\n0\nLINE\n8\nBOX\n10\n900.009\n20\n500\n") + FOOT);
+        String near = SQUARE.replace(line("900", "500", "0", "500"), line("900.009", "500", "0", "500"));
+        write("box.dxf", HEAD + near + FOOT);
         assertEquals(4, taken("box.dxf", "BOX", "").size());
     }
 
     @Test
     void units() throws IOException {
-        write("box.dxf", (HEAD + SQUARE + FOOT).replace("$INSUNITS\n70\n4", "$INSUNITS\n70\n1").replace("900", "30").replace("500", "20"));
+        write(
+                "box.dxf",
+                (HEAD + SQUARE + FOOT)
+                        .replace("$INSUNITS\n70\n4", "$INSUNITS\n70\n1")
+                        .replace("900", "30")
+                        .replace("500", "20"));
         assertEquals("(762.0, 508.0)", taken("box.dxf", "BOX", "").get(2).toString());
         assertEquals("(30.0, 20.0)", taken("box.dxf", "BOX", "mm").get(2).toString());
         write("box.dxf", (HEAD + SQUARE + FOOT).replace("$INSUNITS\n70\n4", "$INSUNITS\n70\n0"));
-        refused("box.dxf", "BOX", "", "", "box.dxf: it says no unit ($INSUNITS is missing or 0). State it beside the file's name: unit: mm.");
+        refused(
+                "box.dxf",
+                "BOX",
+                "",
+                "",
+                "box.dxf: it says no unit ($INSUNITS is missing or 0). State it beside the file's name: unit: mm.");
         assertEquals("(9000.0, 5000.0)", taken("box.dxf", "BOX", "cm").get(2).toString());
         write("box.dxf", (HEAD + SQUARE + FOOT).replace("$INSUNITS", "$LUNITS"));
-        refused("box.dxf", "BOX", "", "", "box.dxf: it says no unit ($INSUNITS is missing or 0). State it beside the file's name: unit: mm.");
+        refused(
+                "box.dxf",
+                "BOX",
+                "",
+                "",
+                "box.dxf: it says no unit ($INSUNITS is missing or 0). State it beside the file's name: unit: mm.");
         write("box.dxf", (HEAD + SQUARE + FOOT).replace("$INSUNITS\n70\n4", "$INSUNITS\n70\n7"));
-        refused("box.dxf", "BOX", "", "", "box.dxf: its unit ($INSUNITS 7) is not one that houses are drawn in. State the unit of its numbers: unit: mm.");
+        refused(
+                "box.dxf",
+                "BOX",
+                "",
+                "",
+                "box.dxf: its unit ($INSUNITS 7) is not one that houses are drawn in. State the unit of its numbers: unit: mm.");
         write("box.dxf", (HEAD + SQUARE + FOOT).replace("$INSUNITS\n70\n4", "$INSUNITS\n70\n6"));
-        refused("box.dxf", "BOX", "", "", "box.dxf: the shape reaches beyond 100 m. Is the unit right? State it: unit: mm.");
+        refused(
+                "box.dxf",
+                "BOX",
+                "",
+                "",
+                "box.dxf: the shape reaches beyond 100 m. Is the unit right? State it: unit: mm.");
         write("box.dxf", (HEAD + SQUARE + FOOT).replace("900", "0.9").replace("500", "0.5"));
-        refused("box.dxf", "BOX", "", "", "box.dxf: the shape is less than 1 mm across. Is the unit right? State it: unit: m.");
+        refused(
+                "box.dxf",
+                "BOX",
+                "",
+                "",
+                "box.dxf: the shape is less than 1 mm across. Is the unit right? State it: unit: m.");
     }
 
     @Test
     void layersAndShapes_thatCantBeChosen() throws IOException {
         refused("plan.dxf", "BUNK", "", "", "plan.dxf: it has no layer \"BUNK\". Nearest: \"BUNKS\".");
-        refused("plan.dxf", "GALLEY", "", "", "plan.dxf: it has no layer \"GALLEY\". It has 0, BELOW, BUNKS, CURVE, DOOR, Defpoints ...");
-        refused("plan.dxf", "", "", "", "plan.dxf: it has lines on several layers: BELOW, BUNKS, DOOR, OLD, OPEN, ROUND ... Name one: layer: BELOW.");
-        refused("plan.dxf", "NOTES", "", "", "plan.dxf: layer \"NOTES\" holds no lines. Draw the shape with polylines.");
-        refused("plan.dxf", "CURVE", "", "", "plan.dxf: layer \"CURVE\" holds no lines but ELLIPSE, which is not read. Draw the shape with polylines.");
-        refused("plan.dxf", "SEVERAL", "", "", "plan.dxf: layer \"SEVERAL\" holds 2 closed shapes. Put the one meant on a layer of its own.");
-        refused("plan.dxf", "OPEN", "", "", "plan.dxf: layer \"OPEN\" holds no closed shape; a gap of 1 mm lies between [100, 50] and [99, 50]. Close it, or join its lines.");
-        write("line.dxf", HEAD + "0\nLINE\n8\nBOX\n10\n0\n20\n0\n11\n900\n21\n0\n" + FOOT);
-        refused("line.dxf", "BOX", "", "", "line.dxf: layer \"BOX\" holds no closed shape; a gap of 900 mm lies between [0, 0] and [900, 0]. Close it, or join its lines.");
+        refused(
+                "plan.dxf",
+                "GALLEY",
+                "",
+                "",
+                "plan.dxf: it has no layer \"GALLEY\". It has 0, BELOW, BUNKS, CURVE, DOOR, Defpoints ...");
+        refused(
+                "plan.dxf",
+                "",
+                "",
+                "",
+                "plan.dxf: it has lines on several layers: BELOW, BUNKS, DOOR, OLD, OPEN, ROUND ... Name one: layer: BELOW.");
+        refused(
+                "plan.dxf",
+                "NOTES",
+                "",
+                "",
+                "plan.dxf: layer \"NOTES\" holds no lines. Draw the shape with polylines.");
+        refused(
+                "plan.dxf",
+                "CURVE",
+                "",
+                "",
+                "plan.dxf: layer \"CURVE\" holds no lines but ELLIPSE, which is not read. Draw the shape with polylines.");
+        refused(
+                "plan.dxf",
+                "SEVERAL",
+                "",
+                "",
+                "plan.dxf: layer \"SEVERAL\" holds 2 closed shapes. Put the one meant on a layer of its own.");
+        refused(
+                "plan.dxf",
+                "OPEN",
+                "",
+                "",
+                "plan.dxf: layer \"OPEN\" holds no closed shape; a gap of 1 mm lies between [100, 50] and [99, 50]. Close it, or join its lines.");
+        write("line.dxf", HEAD + line("0", "0", "900", "0") + FOOT);
+        refused(
+                "line.dxf",
+                "BOX",
+                "",
+                "",
+                "line.dxf: layer \"BOX\" holds no closed shape; a gap of 900 mm lies between [0, 0] and [900, 0]. Close it, or join its lines.");
         write("none.dxf", HEAD + FOOT);
         refused("none.dxf", "", "", "", "none.dxf: no line is drawn in it. Is it the right file?");
         write("slant.dxf", HEAD + "0\nCIRCLE\n8\nBOX\n10\n0\n20\n0\n40\n50\n210\n1\n220\n0\n230\n0\n" + FOOT);
@@ -117,59 +188,115 @@ class OutlineSourceTest {
 
     @Test
     void brokenDxf() throws IOException {
-        broken("house\n", "line 1: \"house\" stands where a DXF group code must. The file is damaged or no DXF text; save it anew.");
+        broken(
+                "house\n",
+                "line 1: \"house\" stands where a DXF group code must. The file is damaged or no DXF text; save it anew.");
         broken("", "it ends in line 0 without EOF. The file is cut short; save it anew.");
         broken(HEAD + SQUARE, "it ends in line 62 without EOF. The file is cut short; save it anew.");
         broken(HEAD + SQUARE + "0\nEOF\n", "its ENTITIES section has no end. The file is cut short; save it anew.");
         broken(HEAD + "0\n", "it ends in line 15 without EOF. The file is cut short; save it anew.");
-        broken("0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n0\nEOF\n", "it has no ENTITIES section: nothing is drawn in it. Is it the right file?");
-        broken(HEAD + SQUARE.replace("900", "9oo") + FOOT, "line 24: \"9oo\" is no number. The file is damaged; save it anew.");
-        broken(HEAD + SQUARE.replace("900", "NaN") + FOOT, "line 24: \"NaN\" is no number. The file is damaged; save it anew.");
-        broken(HEAD + SQUARE.replace("900", "1e300") + FOOT, "a corner lies beyond any house. Is the unit right? State it: unit: mm.");
-        broken(HEAD + "0\nLINE\n8\nBOX\n10\n0\n" + FOOT, "the LINE before line 17 lacks its group 20. Save the file anew.");
-        broken(HEAD + "0\nLWPOLYLINE\n8\nBOX\n42\n1\n" + FOOT, "line 19: a bulge before any corner. Save the file anew.");
+        broken(
+                "0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n0\nEOF\n",
+                "it has no ENTITIES section: nothing is drawn in it. Is it the right file?");
+        broken(
+                HEAD + SQUARE.replace("900", "9oo") + FOOT,
+                "line 24: \"9oo\" is no number. The file is damaged; save it anew.");
+        broken(
+                HEAD + SQUARE.replace("900", "NaN") + FOOT,
+                "line 24: \"NaN\" is no number. The file is damaged; save it anew.");
+        broken(
+                HEAD + SQUARE.replace("900", "1e300") + FOOT,
+                "a corner lies beyond any house. Is the unit right? State it: unit: mm.");
+        broken(
+                HEAD + "0\nLINE\n8\nBOX\n10\n0\n" + FOOT,
+                "the LINE before line 17 lacks its group 20. Save the file anew.");
+        broken(
+                HEAD + "0\nLWPOLYLINE\n8\nBOX\n42\n1\n" + FOOT,
+                "line 19: a bulge before any corner. Save the file anew.");
         broken("a\u0000b", "line 1: This is not a text file. Save it as plain text in UTF-8.");
-        Files.write(folder.resolve("latin.dxf"), (HEAD + SQUARE.replace("BOX", "K\u00dcCHE") + FOOT).getBytes(StandardCharsets.ISO_8859_1));
+        Files.write(
+                folder.resolve("latin.dxf"),
+                (HEAD + SQUARE.replace("BOX", "K\u00dcCHE") + FOOT).getBytes(StandardCharsets.ISO_8859_1));
         assertEquals(4, taken("latin.dxf", "K\u00dcCHE", "").size());
     }
 
     @Test
     void geoJson() throws IOException {
         String box = "{\"type\":\"Polygon\",\"coordinates\":[[[0,0],[0,500],[900,500],[900,0],[0,0]]]}";
-        write("lab.geojson", "{\"type\":\"FeatureCollection\",\"features\":["
-                + "{\"type\":\"Feature\",\"id\":\"bench\",\"properties\":{},\"geometry\":" + box + "},"
-                + "{\"type\":\"Feature\",\"properties\":{\"name\":\"sink\"},\"geometry\":" + box.replace("900", "600") + "},"
-                + "{\"type\":\"Feature\",\"id\":7,\"properties\":null,\"geometry\":null}]}");
-        assertEquals("[(0.0, 0.0), (900.0, 0.0), (900.0, 500.0), (0.0, 500.0)]", takenId("lab.geojson", "bench", "mm").toString());
+        write(
+                "lab.geojson",
+                "{\"type\":\"FeatureCollection\",\"features\":["
+                        + "{\"type\":\"Feature\",\"id\":\"bench\",\"properties\":{},\"geometry\":" + box + "},"
+                        + "{\"type\":\"Feature\",\"properties\":{\"name\":\"sink\"},\"geometry\":"
+                        + box.replace("900", "600") + "},"
+                        + "{\"type\":\"Feature\",\"id\":7,\"properties\":null,\"geometry\":null}]}");
+        assertEquals(
+                "[(0.0, 0.0), (900.0, 0.0), (900.0, 500.0), (0.0, 500.0)]",
+                takenId("lab.geojson", "bench", "mm").toString());
         assertEquals(600 * 25.4, takenId("lab.geojson", "sink", "in").get(1).getX(), 1e-9);
         refused("lab.geojson", "", "7", "mm", "lab.geojson: the feature has no geometry. Draw a Polygon.");
         refused("lab.geojson", "", "bensh", "mm", "lab.geojson: it has no feature \"bensh\". Nearest: \"bench\".");
         refused("lab.geojson", "", "stove", "mm", "lab.geojson: it has no feature \"stove\". Its ids: bench, sink, 7.");
-        refused("lab.geojson", "", "", "mm", "lab.geojson: it has 3 features; ids: bench, sink, 7. Name one: id: its id.");
-        refused("lab.geojson", "", "bench", "", "lab.geojson: this kind of drawing says no unit of length. State it beside the file's name: unit: mm.");
+        refused(
+                "lab.geojson",
+                "",
+                "",
+                "mm",
+                "lab.geojson: it has 3 features; ids: bench, sink, 7. Name one: id: its id.");
+        refused(
+                "lab.geojson",
+                "",
+                "bench",
+                "",
+                "lab.geojson: this kind of drawing says no unit of length. State it beside the file's name: unit: mm.");
         json(box.replace("[900,500]", "[900,500,3]"), "[(0.0, 0.0), (900.0, 0.0), (900.0, 500.0), (0.0, 500.0)]");
-        json(box.replace("Polygon", "MultiPolygon").replace("[[[", "[[[[").replace("]]]", "]]]]"), "[(0.0, 0.0), (900.0, 0.0), (900.0, 500.0), (0.0, 500.0)]");
-        json("{\"type\":\"LineString\",\"coordinates\":[[0,0],[900,0],[900,500],[0,0]]}", "[(0.0, 0.0), (900.0, 0.0), (900.0, 500.0)]");
-        json("{\"type\":\"LineString\",\"coordinates\":[[0,0],[900,0],[900,500],[0,2]]}", "s.json: the shape is open; a gap of 2 mm lies between [0, 2] and [0, 0]. Close it.");
+        json(
+                box.replace("Polygon", "MultiPolygon").replace("[[[", "[[[[").replace("]]]", "]]]]"),
+                "[(0.0, 0.0), (900.0, 0.0), (900.0, 500.0), (0.0, 500.0)]");
+        json(
+                "{\"type\":\"LineString\",\"coordinates\":[[0,0],[900,0],[900,500],[0,0]]}",
+                "[(0.0, 0.0), (900.0, 0.0), (900.0, 500.0)]");
+        json(
+                "{\"type\":\"LineString\",\"coordinates\":[[0,0],[900,0],[900,500],[0,2]]}",
+                "s.json: the shape is open; a gap of 2 mm lies between [0, 2] and [0, 0]. Close it.");
     }
 
     @Test
     void geoJson_thatIsNone() throws IOException {
         String box = "{\"type\":\"Polygon\",\"coordinates\":[[[0,0],[0,500],[900,500],[900,0],[0,0]]]}";
-        json("{\"type\": ", "s.json: line 1, column 10: this is no JSON: Unexpected end-of-input within/between O... Save the file anew.");
-        json("house", "s.json: line 1, column 1: this is no JSON: Unrecognized token 'house': was expectin... Save the file anew.");
-        json("{\"a\":1,\"a\":2}", "s.json: line 1, column 11: this is no JSON: Duplicate field 'a'. Save the file anew.");
-        json("[".repeat(5000), "s.json: this is no JSON: Document nesting depth (65) exceeds the ... Save the file anew.");
+        json(
+                "{\"type\": ",
+                "s.json: line 1, column 10: this is no JSON: Unexpected end-of-input within/between O... Save the file anew.");
+        json(
+                "house",
+                "s.json: line 1, column 1: this is no JSON: Unrecognized token 'house': was expectin... Save the file anew.");
+        json(
+                "{\"a\":1,\"a\":2}",
+                "s.json: line 1, column 11: this is no JSON: Duplicate field 'a'. Save the file anew.");
+        json(
+                "[".repeat(5000),
+                "s.json: this is no JSON: Document nesting depth (65) exceeds the ... Save the file anew.");
         json("{}", "s.json: this is no GeoJSON: it has no \"type\". A FeatureCollection, a Feature or a Polygon is.");
-        json("{\"type\":\"Topology\"}", "s.json: a \"Topology\" is not read. A FeatureCollection, a Feature or a Polygon is.");
-        json("{\"type\":\"Feature\",\"geometry\":{\"type\":\"Point\",\"coordinates\":[1,2]}}", "s.json: a \"Point\" bounds nothing. Draw a Polygon.");
+        json(
+                "{\"type\":\"Topology\"}",
+                "s.json: a \"Topology\" is not read. A FeatureCollection, a Feature or a Polygon is.");
+        json(
+                "{\"type\":\"Feature\",\"geometry\":{\"type\":\"Point\",\"coordinates\":[1,2]}}",
+                "s.json: a \"Point\" bounds nothing. Draw a Polygon.");
         json("{\"type\":\"Polygon\"}", "s.json: its coordinates are no list of positions. Draw it anew.");
         json(box.replace("[0,500]", "[0]"), "s.json: \"[0]\" is no position. A position is two numbers.");
         json(box.replace("[0,500]", "[0,\"5\"]"), "s.json: \"[0,\"5\"]\" is no position. A position is two numbers.");
-        json(box.replace("[0,500]", "[0,1e999]"), "s.json: \"[0,\"Infinity\"]\" is no position. A position is two numbers.");
-        json(box.replace("]]]", "]],[[1,1],[1,2],[2,2],[1,1]]]"), "s.json: the shape has a hole. An outline has none: draw its rim only.");
-        json(box.replace("[900,0],[0,0]", "[900,0]"), "s.json: its coordinates make no Polygon: Points of LinearRing do not form a closed ... Draw it anew.");
-        json("{\"type\":\"Polygon\",\"coordinates\":[[[9.93,53.55],[9.9301,53.55],[9.9301,53.5501],[9.93,53.55]]]}",
+        json(
+                box.replace("[0,500]", "[0,1e999]"),
+                "s.json: \"[0,\"Infinity\"]\" is no position. A position is two numbers.");
+        json(
+                box.replace("]]]", "]],[[1,1],[1,2],[2,2],[1,1]]]"),
+                "s.json: the shape has a hole. An outline has none: draw its rim only.");
+        json(
+                box.replace("[900,0],[0,0]", "[900,0]"),
+                "s.json: the shape is open: it begins at [0,0] and ends at [900,0]. End it where it begins, after three corners or more.");
+        json(
+                "{\"type\":\"Polygon\",\"coordinates\":[[[9.93,53.55],[9.9301,53.55],[9.9301,53.5501],[9.93,53.55]]]}",
                 "? s.json: its numbers look like degrees of longitude and latitude (9.93, 53.55). Project it to lengths; a plan in metres spans more than 0.02.");
     }
 
@@ -184,9 +311,19 @@ class OutlineSourceTest {
         write("s.wkt", "POLYGON EMPTY");
         refused("s.wkt", "", "", "mm", "s.wkt: the shape has no corners. Is it the right one?");
         write("s.wkt", "POLYGON ((0 0, 900 0");
-        refused("s.wkt", "", "", "mm", "s.wkt: it is no well-known text: Expected word but found End-of-Stream (l... Write POLYGON ((0 0, ...)).");
+        refused(
+                "s.wkt",
+                "",
+                "",
+                "mm",
+                "s.wkt: it is no well-known text: Expected word but found End-of-Stream (l... Write POLYGON ((0 0, ...)).");
         write("s.wkt", "GEOMETRYCOLLECTION(".repeat(100_000));
-        refused("s.wkt", "", "", "mm", "s.wkt: \"GEOMETRYCOLLECTION(GEOMETRYCOLLECTION(GE...\" is no shape of well-known text. Write POLYGON ((0 0, ...)).");
+        refused(
+                "s.wkt",
+                "",
+                "",
+                "mm",
+                "s.wkt: \"GEOMETRYCOLLECTION(GEOMETRYCOLLECTION(GE...\" is no shape of well-known text. Write POLYGON ((0 0, ...)).");
     }
 
     @Test
@@ -217,11 +354,21 @@ class OutlineSourceTest {
         Files.createDirectory(folder.resolve("dir.dxf"));
         refused("dir.dxf", "", "", "", "dir.dxf: This is a folder. Name a file in it.");
         write("plan.svg", "<svg/>");
-        refused("plan.svg", "", "", "", "plan.svg: this kind of drawing is not read. Save it as .dxf, .geojson or .wkt.");
+        refused(
+                "plan.svg",
+                "",
+                "",
+                "",
+                "plan.svg: this kind of drawing is not read. Save it as .dxf, .geojson or .wkt.");
         try (var large = new RandomAccessFile(folder.resolve("large.dxf").toFile(), "rw")) {
             large.setLength(50L * 1024 * 1024);
         }
         refused("large.dxf", "", "", "", "large.dxf: This file is larger than 8 MiB. No house needs so much.");
+    }
+
+    private static String line(String x, String y, String toX, String toY) {
+        List<String> groups = List.of("0", "LINE", "8", "BOX", "10", x, "20", y, "11", toX, "21", toY);
+        return String.join("\n", groups) + "\n";
     }
 
     private void write(String name, String text) throws IOException {

@@ -27,8 +27,7 @@ class SourceTextTest {
                 "h:2:4: This is not a text file. Save it as plain text in UTF-8.",
                 bytes(new byte[] {'a', '\n', 'b', 'c', 'd', 0, 1}));
         assertEquals(
-                "h:1:1: This is not a text file. Save it as plain text in UTF-8.",
-                bytes(new byte[] {0, (byte) 0xff}));
+                "h:1:1: This is not a text file. Save it as plain text in UTF-8.", bytes(new byte[] {0, (byte) 0xff}));
         assertEquals(
                 "h:1:7: The text is not UTF-8 from here on. Save it as UTF-8.",
                 bytes("a: 208\u00b13".getBytes(StandardCharsets.ISO_8859_1)));
