@@ -25,6 +25,8 @@ final class Caption {
     private static final double BELOW_MM = 7;
     private static final double LEAST_ROOM_MM = 90;
     private static final double BAR_MM = 1.5;
+    /** A blank at which lines are not broken. */
+    private static final String STAYS_TOGETHER = "\u00a0";
 
     private final String title;
     private final String cut;
@@ -54,7 +56,7 @@ final class Caption {
             text(middle, y, line, Text.TITLE_MM);
             y -= 3 * unit;
         }
-        var detail = cut.isEmpty() ? scale.says() : cut + "  ·  " + scale.says();
+        var detail = cut.isEmpty() ? scale.says() : cut + STAYS_TOGETHER + "·" + STAYS_TOGETHER + scale.says();
         for (var line : FittedText.lines(detail, room, Text.USUAL_MM)) {
             y -= Text.USUAL_MM * unit;
             text(middle, y, line, Text.USUAL_MM);

@@ -2,6 +2,7 @@ package org.spile.exporters.drawing.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import org.spile.exporters.drawing.Dimensioned;
 import org.spile.exporters.drawing.Extent;
@@ -19,6 +20,8 @@ import org.spile.exporters.drawing.Text;
 final class DimensionLayout {
     static final double FIRST_ROW_MM = 10;
     static final double ROW_MM = 8;
+    /** Ends closer than this show the same stretch. */
+    private static final double SAME_MM = 0.01;
 
     private final Ground ground;
     private final Extent outline;
@@ -37,8 +40,9 @@ final class DimensionLayout {
         this.unit = unit;
     }
 
-    /** Places all of them; the answer is in the order of asking. */
-    List<Dimensioned> place(List<Dimension> asked) {
+    /** Places each of them, but none twice; the answer is in the order of asking. */
+    List<Dimensioned> place(List<Dimension> all) {
+        var asked = onceEach(all);
         var order = new ArrayList<Integer>();
         for (var i = 0; i < asked.size(); i++) {
             order.add(i);
@@ -51,6 +55,25 @@ final class DimensionLayout {
             placed[i] = place(asked.get(i));
         }
         return List.of(placed);
+    }
+
+    /** What a row outside the view would show twice: the same stretch on the same side, in the same words. */
+    private record Shown(Side side, double angleDeg, long low, long high, String wording) {}
+
+    private List<Dimension> onceEach(List<Dimension> all) {
+        var shown = new HashSet<Shown>();
+        return all.stream()
+                .filter(dimension -> {
+                    var frame = DimensionFrame.of(dimension, outline);
+                    return dimension.close()
+                            || shown.add(new Shown(
+                                    dimension.side(),
+                                    frame.angleDeg(),
+                                    Math.round(frame.low() / SAME_MM),
+                                    Math.round(frame.high() / SAME_MM),
+                                    dimension.wording()));
+                })
+                .toList();
     }
 
     private Dimensioned place(Dimension dimension) {

@@ -40,30 +40,69 @@ final class LabelLayout {
         this.pointing = new Pointing(ground, unit);
     }
 
-    Leader place(Label label) {
+    /**
+     * All labels: first those that have room on the place they name, then those with room close by on the same area,
+     * then the others beside theirs, on leaders.
+     *
+     * @return in the order of asking
+     */
+    List<Leader> placeAll(List<Label> labels) {
+        var placed = new Leader[labels.size()];
+        for (var i = 0; i < placed.length; i++) {
+            var label = labels.get(i);
+            if (pointing.standsOn(label.at(), wideMm(label), highMm(label))) {
+                var pen = Pointing.notes(label.part());
+                placed[i] = leader(label, words(label, pen, label.at(), Anchor.CENTRE, 0));
+            }
+        }
+        for (var i = 0; i < placed.length; i++) {
+            if (placed[i] == null) {
+                var label = labels.get(i);
+                var pen = Pointing.notes(label.part());
+                var near = pointing.standsNear(label.at(), wideMm(label), highMm(label));
+                placed[i] = near.map(place -> leader(label, words(label, pen, place, Anchor.CENTRE, 0)))
+                        .orElse(null);
+            }
+        }
+        for (var i = 0; i < placed.length; i++) {
+            if (placed[i] == null) {
+                placed[i] = leader(labels.get(i), beside(labels.get(i)));
+            }
+        }
+        return List.of(placed);
+    }
+
+    private static double wideMm(Label label) {
         var lettering = Lettering.shipped();
-        var wide = label.says().stream()
+        return label.says().stream()
                 .mapToDouble(line -> lettering.widthMm(line, label.capMm()))
                 .max()
                 .orElseThrow();
-        var high = label.capMm() * (INK + PITCH * (label.says().size() - 1));
+    }
+
+    private static double highMm(Label label) {
+        return label.capMm() * (INK + PITCH * (label.says().size() - 1));
+    }
+
+    private static Leader leader(Label label, List<? extends Stroke> strokes) {
+        var says = String.join(" ", label.says());
+        return new Leader(Pointing.notes(label.part()), says, label.at(), List.copyOf(strokes));
+    }
+
+    private List<Stroke> beside(Label label) {
         var pen = Pointing.notes(label.part());
-        var strokes = new ArrayList<Stroke>();
-        if (pointing.standsOn(label.at(), wide, high)) {
-            strokes.addAll(words(label, pen, label.at(), Anchor.CENTRE, 0));
-        } else {
-            var spot = pointing.beside(label.at(), wide, high);
-            strokes.addAll(pointing.leader(pen, label.at(), spot));
-            var dot = dot(pen, label.at());
-            // A value that had to stand on the place itself goes before the dot; the leader still ends there.
-            if (ground.clear(Ground.Kind.TEXT, new Patch(dot.corners()), 0.2 * unit)) {
-                strokes.add(dot);
-            }
-            var toRight = spot.middle().getX() >= spot.joint().getX();
-            var sideways = (toRight ? -1 : 1) * wide / 2 * unit;
-            strokes.addAll(words(label, pen, spot.middle(), toRight ? Anchor.LEFT : Anchor.RIGHT, sideways));
+        var wide = wideMm(label);
+        var spot = pointing.beside(label.at(), wide, highMm(label));
+        var strokes = new ArrayList<Stroke>(pointing.leader(pen, label.at(), spot));
+        var dot = dot(pen, label.at());
+        // A value that had to stand on the place itself goes before the dot; the leader still ends there.
+        if (ground.clear(Ground.Kind.TEXT, new Patch(dot.corners()), 0.2 * unit)) {
+            strokes.add(dot);
         }
-        return new Leader(pen, String.join(" ", label.says()), label.at(), strokes);
+        var toRight = spot.middle().getX() >= spot.joint().getX();
+        var sideways = (toRight ? -1 : 1) * wide / 2 * unit;
+        strokes.addAll(words(label, pen, spot.middle(), toRight ? Anchor.LEFT : Anchor.RIGHT, sideways));
+        return strokes;
     }
 
     private List<Text> words(Label label, Pen pen, Vector2D middle, Anchor anchor, double sideways) {

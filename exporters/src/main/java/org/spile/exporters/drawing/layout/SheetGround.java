@@ -72,8 +72,16 @@ enum SheetGround {
                     new Extent(space.minX(), space.minY(), Math.max(space.minX(), block.minX() - PAD_MM), space.maxY());
             var words = new Extent(block.minX(), block.maxY() + PAD_MM, space.maxX(), space.maxY());
             var column = (words.wide() - GAP_MM) / 2;
-            return Columns.fill(PanelRows.of(panels, materials, column), words, column, GAP_MM)
-                    .map(marks -> new Room(views, marks));
+            var rows = PanelRows.of(panels, materials, column);
+            // The lowest height that holds all: columns of about the same length.
+            for (var high = Math.min(10, words.high()); high < words.high() + 5; high += 5) {
+                var top = new Extent(words.minX(), Math.max(words.minY(), words.maxY() - high), words.maxX(), words.maxY());
+                var filled = Columns.fill(rows, top, column, GAP_MM);
+                if (filled.isPresent()) {
+                    return Optional.of(new Room(views, filled.get()));
+                }
+            }
+            return Optional.empty();
         }
     },
     /** Words above the title block, right across; views above them: for upright paper. */

@@ -259,7 +259,7 @@ public final class ViewDraft {
         for (var i = 0; i < flags.size(); i++) {
             all.add(notes.place(flags.get(i), gaps.get(i)));
         }
-        labels.forEach(label -> all.add(notes.place(label)));
+        all.addAll(notes.placeAll(labels));
         var drawn = reach(outline, all, unit);
         var caption = new Caption(title, cut, scale, bar, forward).under(outline, drawn);
         all.addAll(caption);
