@@ -94,8 +94,7 @@ final class Pointing {
         }
         return best != null
                 ? best
-                : beyond(point, wideMm, highMm)
-                        .orElseThrow(() -> new IllegalStateException("no room beside " + point));
+                : beyond(point, wideMm, highMm).orElseThrow(() -> new IllegalStateException("no room beside " + point));
     }
 
     /** What a place is worse for what it crosses, as millimetres of leader one would rather draw. */

@@ -75,7 +75,8 @@ enum SheetGround {
             var rows = PanelRows.of(panels, materials, column);
             // The lowest height that holds all: columns of about the same length.
             for (var high = Math.min(10, words.high()); high < words.high() + 5; high += 5) {
-                var top = new Extent(words.minX(), Math.max(words.minY(), words.maxY() - high), words.maxX(), words.maxY());
+                var top = new Extent(
+                        words.minX(), Math.max(words.minY(), words.maxY() - high), words.maxX(), words.maxY());
                 var filled = Columns.fill(rows, top, column, GAP_MM);
                 if (filled.isPresent()) {
                     return Optional.of(new Room(views, filled.get()));
