@@ -17,6 +17,7 @@ final class CavityDepth implements FitCheck {
     @Override
     public List<Answer> answers(Site site) {
         return site.scene().cavities().stream()
+                .filter(cavity -> site.asksOver(Plan.bounds(cavity.outline())))
                 .map(cavity -> answer(site, cavity))
                 .toList();
     }
@@ -28,6 +29,10 @@ final class CavityDepth implements FitCheck {
                 ? cavity.title() + " is " + Mm.text(outcome.lowMm()) + " deep between its linings at its shallowest"
                 : "the linings of " + cavity.title() + " overlap by " + Mm.shortBy(outcome.lowMm());
         return Answer.of(
-                Question.of(name(), cavity.path(), site.stance()), new Ends(depth.low(), depth.high()), outcome, head);
+                Question.of(name(), cavity.path(), site.stance()),
+                new Ends(depth.low(), depth.high()),
+                outcome,
+                head,
+                Plan.bounds(cavity.outline()));
     }
 }

@@ -18,6 +18,8 @@ import org.spile.geometry.kernel.solid.Box3;
  * does, never less.
  */
 final class DoorHead implements FitCheck {
+    private static final double FAR_MM = 3000;
+
     @Override
     public String name() {
         return "fit.door";
@@ -29,29 +31,27 @@ final class DoorHead implements FitCheck {
         for (ToldRoom room : site.house().told().rooms().values()) {
             for (ToldOpening opening : room.openings().values()) {
                 if (opening.hinge().isPresent()) {
-                    site.scene()
-                            .part(opening.placed().path())
-                            .flatMap(leaf -> answer(site, leaf))
-                            .ifPresent(answers::add);
+                    site.scene().part(opening.placed().path()).ifPresent(leaf -> answers.addAll(answers(site, leaf)));
                 }
             }
         }
         return answers;
     }
 
-    private Optional<Answer> answer(Site site, Part leaf) {
+    private List<Answer> answers(Site site, Part leaf) {
         Face head = head(leaf.body().bounds());
-        List<Answer> above = new ArrayList<>();
-        for (Part other : site.solids()) {
-            if (other.kind() == PartKind.LINING) {
-                Gauge.ahead(leaf, head, other).map(pair -> held(site, pair)).ifPresent(above::add);
+        List<Answer> answers = new ArrayList<>();
+        for (Part other : site.near(head.swept(FAR_MM).bounds(), 0)) {
+            if (other.kind() == PartKind.LINING && site.asks(leaf, other)) {
+                Gauge.ahead(leaf, head, other).map(pair -> held(site, pair)).ifPresent(answers::add);
             }
         }
-        return above.stream().min(Worst.FIRST);
+        return answers;
     }
 
     private Answer held(Site site, Pair pair) {
-        Question question = Question.of(name(), pair.subject().id(), Named.against(pair.against()), site.stance());
+        Question question = Question.of(name(), pair.subject().id(), Named.against(pair.against()), site.stance())
+                .about(pair.subject().id());
         double mm = pair.lowMm();
         String found = pair.overlaps()
                 ? Mm.shortBy(mm) + " of overlap"

@@ -31,15 +31,27 @@ public final class Fit implements Check {
 
     @Override
     public List<Finding> findings(House house) {
-        List<Answer> answers = FitChecks.answers(house);
+        List<Sweep> sweeps = sweeps(house);
+        List<Answer> answers = new ArrayList<>();
+        sweeps.forEach(sweep -> answers.addAll(sweep.standing()));
         Findings merged = Findings.of(answers.stream().map(Answer::finding).toList());
-        FitRemedies remedies = new FitRemedies(house, new Trial(house, merged));
+        FitRemedies remedies = new FitRemedies(new Trial(house, sweeps, merged), sweeps);
         List<Finding> findings = new ArrayList<>();
         for (Finding finding : merged.all()) {
             boolean wanting = finding.verdict() == Verdict.FAILS || finding.verdict() == Verdict.TIGHT;
             findings.add(wanting ? finding.with(remedies.of(behind(finding, answers))) : finding);
         }
         return findings;
+    }
+
+    /** The first stance is asked everything; in the others most things stand as they stood. */
+    private static List<Sweep> sweeps(House house) {
+        List<Sweep> sweeps = new ArrayList<>();
+        for (String stance : house.stances()) {
+            List<Sweep> known = sweeps.isEmpty() ? List.of() : sweeps.subList(0, 1);
+            sweeps.add(Sweep.of(Site.of(house, stance), known));
+        }
+        return sweeps;
     }
 
     /** The answer that a merged finding stands for. */

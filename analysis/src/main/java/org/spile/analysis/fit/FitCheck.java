@@ -7,6 +7,18 @@ interface FitCheck {
     /** Dotted name, as {@code fit.clearance}. */
     String name();
 
-    /** Its answers in a stance, in a fixed order. */
+    /**
+     * Its answers in a stance, in a fixed order. It may pass over pairs of parts, and places, that the site says haven't
+     * changed: answers about them are taken over.
+     */
     List<Answer> answers(Site site);
+
+    /**
+     * What it says of things that nothing was said of yet.
+     *
+     * @param answers all that was said
+     */
+    default List<Answer> otherwise(Site site, List<Answer> answers) {
+        return List.of();
+    }
 }

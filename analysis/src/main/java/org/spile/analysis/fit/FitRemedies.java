@@ -1,11 +1,15 @@
 package org.spile.analysis.fit;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.spile.analysis.finding.Remedy;
+import org.spile.analysis.finding.Verdict;
 import org.spile.geometry.house.CavitySpace;
-import org.spile.geometry.house.House;
 import org.spile.geometry.kernel.measure.Written;
 import org.spile.geometry.kernel.planar.GeometryTolerance;
 
@@ -23,25 +27,30 @@ final class FitRemedies {
     private static final int TRIES = 4;
     private static final int OFFERED = 4;
 
-    private final House house;
     private final Trial trial;
+    private final Map<String, Site> sites = new HashMap<>();
+    private final Map<String, Followers> followers = new HashMap<>();
 
-    FitRemedies(House house, Trial trial) {
-        this.house = house;
+    FitRemedies(Trial trial, List<Sweep> sweeps) {
         this.trial = trial;
+        sweeps.forEach(sweep -> sites.put(sweep.site().stance(), sweep.site()));
     }
 
-    /** What would cure an answer that fails or is tight; best first. */
+    /** What would cure an answer that fails or is tight; best first. What is only tight gets one of each kind. */
     List<Remedy> of(Answer answer) {
-        Site site = Site.of(house, answer.finding().stance().get(0));
+        Site site = sites.get(answer.question().stance());
+        boolean fails = answer.outcome().verdict() == Verdict.FAILS;
         List<String> drops = site.scene().cavities().stream()
                 .filter(CavitySpace::hasCeiling)
                 .map(CavitySpace::dropPath)
                 .toList();
         List<Remedy> remedies = new ArrayList<>();
+        Set<Lever.Chooses> found = EnumSet.noneOf(Lever.Chooses.class);
         for (Lever lever : Lever.of(answer.outcome().stack(), drops)) {
-            if (remedies.size() < OFFERED) {
-                remedy(site, answer, lever).ifPresent(remedies::add);
+            if (remedies.size() < OFFERED && (fails || !found.contains(lever.kind()))) {
+                Optional<Remedy> remedy = remedy(site, answer, lever);
+                remedy.ifPresent(remedies::add);
+                remedy.ifPresent(one -> found.add(lever.kind()));
             }
         }
         return remedies;
@@ -55,7 +64,10 @@ final class FitRemedies {
             return tried(answer, lever, Change.by(lever, drawn, worst), Optional.empty());
         }
         Pair pair = answer.pair().get();
-        return LeastDrop.of(site, pair, answer.outcome().demand(), lever)
+        Followers follow = followers.computeIfAbsent(
+                site.stance() + " " + lever.reading().path(),
+                key -> Followers.of(site, lever.reading().path()));
+        return LeastDrop.of(follow, pair, answer.outcome().demand(), lever)
                 .flatMap(drops ->
                         tried(answer, lever, Change.by(lever, drops.asDrawnMm(), drops.worstMm()), drops.stop()));
     }
@@ -64,7 +76,7 @@ final class FitRemedies {
         Change change = start;
         for (int i = 0; i < TRIES && Sane.is(lever, change.value()); i++) {
             Optional<Trial.Effect> effect = trial.of(
-                    lever.reading().path(), change.value(), answer.finding().id());
+                    lever.reading().path(), change.value(), answer.question().id());
             if (effect.isEmpty()) {
                 return Optional.empty();
             }

@@ -16,6 +16,7 @@ enum Follows {
     STRETCHES;
 
     private static final double SAME = 1e-9;
+    private static final Vector3D LEVEL = Vector3D.of(0.8, 0.6, 0);
 
     /** How a part follows the reading of a path. */
     static Follows of(Part part, String path) {
@@ -26,8 +27,7 @@ enum Follows {
                 for (int corner = 0; corner < core.count(); corner++) {
                     Vector3D point = Vector3D.of(core.x(corner), core.y(corner), core.z(corner));
                     double up = factor(part, point, Vector3D.Unit.PLUS_Z, path);
-                    double aside = Math.abs(factor(part, point, Vector3D.Unit.PLUS_X, path))
-                            + Math.abs(factor(part, point, Vector3D.Unit.PLUS_Y, path));
+                    double aside = up == 0 ? 0 : Math.abs(factor(part, point, LEVEL, path));
                     whole &= Math.abs(up + 1) < SAME && aside < SAME;
                     not &= Math.abs(up) < SAME && aside < SAME;
                 }

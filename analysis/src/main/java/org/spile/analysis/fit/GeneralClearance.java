@@ -1,8 +1,8 @@
 package org.spile.analysis.fit;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,19 +28,34 @@ final class GeneralClearance implements FitCheck {
 
     @Override
     public List<Answer> answers(Site site) {
-        Map<String, Answer> worst = new LinkedHashMap<>();
-        Set<String> met = new LinkedHashSet<>();
-        List<Part> solids = site.solids();
-        for (int i = 0; i < solids.size(); i++) {
-            for (Answer answer : around(site, i)) {
-                worst.merge(answer.finding().id(), answer, GeneralClearance::worse);
-                met.add(answer.finding().subject());
+        List<Answer> answers = new ArrayList<>();
+        for (int i = 0; i < site.solids().size(); i++) {
+            answers.addAll(around(site, i));
+        }
+        return answers;
+    }
+
+    /** What comes nearest to each thing that meets nothing near. */
+    @Override
+    public List<Answer> otherwise(Site site, List<Answer> answers) {
+        Set<String> met = new HashSet<>();
+        for (Answer answer : answers) {
+            if (answer.question().check().equals(name())) {
+                met.add(answer.question().subject());
                 met.add(answer.pair().orElseThrow().against().thing());
             }
         }
-        List<Answer> answers = new ArrayList<>(worst.values());
-        answers.addAll(lonely(site, met));
-        return answers;
+        Map<String, Answer> nearest = new LinkedHashMap<>();
+        for (Part part : site.solids()) {
+            boolean asks = Subjects.rank(site.house(), part).isPresent();
+            if (asks && !met.contains(part.thing())) {
+                Nearest.to(site, part)
+                        .filter(pair -> Subjects.asks(part, pair.against()))
+                        .map(pair -> held(site, pair, site.general()).fleeting())
+                        .ifPresent(answer -> nearest.merge(part.thing(), answer, GeneralClearance::worse));
+            }
+        }
+        return List.copyOf(nearest.values());
     }
 
     private List<Answer> around(Site site, int index) {
@@ -65,7 +80,10 @@ final class GeneralClearance implements FitCheck {
         Part against = site.solids().get(other);
         int otherRank = Subjects.rank(site.house(), against).orElse(Integer.MAX_VALUE);
         boolean first = rank < otherRank || (rank == otherRank && index < other);
-        return first && !subject.thing().equals(against.thing()) && Subjects.asks(subject, against);
+        return first
+                && site.asks(subject, against)
+                && !subject.thing().equals(against.thing())
+                && Subjects.asks(subject, against);
     }
 
     private Optional<Answer> answer(Site site, Part subject, Part other) {
@@ -87,21 +105,6 @@ final class GeneralClearance implements FitCheck {
     private static boolean spokenFor(Site site, Pair pair) {
         return MakersClearance.speaksFor(site, pair.subject(), pair.normal())
                 || MakersClearance.speaksFor(site, pair.against(), pair.normal().negate());
-    }
-
-    /** What comes nearest to each thing that meets nothing near. */
-    private List<Answer> lonely(Site site, Set<String> met) {
-        Map<String, Answer> nearest = new LinkedHashMap<>();
-        for (Part part : site.solids()) {
-            boolean asks = Subjects.rank(site.house(), part).isPresent();
-            if (asks && !met.contains(part.thing())) {
-                Nearest.to(site, part)
-                        .filter(pair -> Subjects.asks(part, pair.against()))
-                        .map(pair -> held(site, pair, site.general()))
-                        .ifPresent(answer -> nearest.merge(part.thing(), answer, GeneralClearance::worse));
-            }
-        }
-        return List.copyOf(nearest.values());
     }
 
     private Answer held(Site site, Pair pair, Demand demand) {

@@ -35,29 +35,34 @@ final class HandRoom implements FitCheck {
                 if (!service.purpose().equals("air")) {
                     site.scene()
                             .part(service.path())
-                            .flatMap(room -> answer(site, body, room, service))
-                            .ifPresent(answers::add);
+                            .ifPresent(room -> answers.addAll(answers(site, body, room, service)));
                 }
             }
         }
         return answers;
     }
 
-    private Optional<Answer> answer(Site site, Part body, Part room, ToldService service) {
+    private List<Answer> answers(Site site, Part body, Part room, ToldService service) {
         Face patch = site.frame(body).face(service.face(), room.body()).behind();
-        List<Answer> inFront = new ArrayList<>();
+        List<Answer> answers = new ArrayList<>();
+        String free = "a hand at the " + service.purpose() + " side of " + body.title()
+                + " has nothing in its way within " + Mm.text(FAR_MM);
+        answers.add(Answer.nothingThere(
+                Question.of(name(), room.id(), site.stance()).about(room.id()), patch, FAR_MM, HAND, free));
         for (Part other : site.near(patch.swept(FAR_MM).bounds(), 0)) {
-            if (!site.free(body, other) && !site.free(room, other)) {
+            boolean asked = site.asks(body, other) || site.asks(room, other);
+            if (asked && !site.free(body, other) && !site.free(room, other)) {
                 Gauge.ahead(body, patch, other)
                         .map(pair -> held(site, room, service, pair))
-                        .ifPresent(inFront::add);
+                        .ifPresent(answers::add);
             }
         }
-        return inFront.stream().min(Worst.FIRST);
+        return answers;
     }
 
     private Answer held(Site site, Part room, ToldService service, Pair pair) {
-        Question question = Question.of(name(), room.id(), Named.against(pair.against()), site.stance());
+        Question question = Question.of(name(), room.id(), Named.against(pair.against()), site.stance())
+                .about(room.id());
         String head = "a hand at the " + service.purpose() + " side of "
                 + pair.subject().title() + " has " + Mm.besides(Math.max(0, pair.lowMm()), HAND_MM) + " up to "
                 + pair.against().title();

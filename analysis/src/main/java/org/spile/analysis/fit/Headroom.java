@@ -46,7 +46,9 @@ final class Headroom implements FitCheck {
     public List<Answer> answers(Site site) {
         List<Answer> answers = new ArrayList<>();
         for (RoomSpace room : site.scene().rooms()) {
-            worst(site, room).ifPresent(answers::add);
+            if (site.asksOver(Plan.bounds(room.outline()))) {
+                worst(site, room).ifPresent(answers::add);
+            }
         }
         return answers;
     }
@@ -59,7 +61,8 @@ final class Headroom implements FitCheck {
         for (Outline piece : free) {
             answers.add(underCeiling(site, room, piece, demand));
         }
-        for (Part part : site.solids()) {
+        double ceilingMm = room.leastHeight(room.outline()).high().getZ();
+        for (Part part : site.near(under(room, floorMm + WALKED_UNDER_MM, ceilingMm), 0)) {
             if (hangs(site.house().told(), part, floorMm)
                     && !Regions.intersection(Plan.of(part.body()), free).isEmpty()) {
                 answers.add(under(site, room, part, demand));
@@ -73,7 +76,11 @@ final class Headroom implements FitCheck {
         Outcome outcome = Outcome.of(height.stack(), demand);
         String head = room.title() + " is " + Mm.besides(outcome.lowMm(), demand.mm()) + " high at its lowest";
         return Answer.of(
-                Question.of(name(), room.path(), site.stance()), new Ends(height.low(), height.high()), outcome, head);
+                Question.of(name(), room.path(), site.stance()),
+                new Ends(height.low(), height.high()),
+                outcome,
+                head,
+                Plan.bounds(room.outline()));
     }
 
     private Answer under(Site site, RoomSpace room, Part part, Demand demand) {
@@ -85,13 +92,14 @@ final class Headroom implements FitCheck {
         String head =
                 part.title() + " hangs " + Mm.besides(heightMm, demand.mm()) + " above the floor of " + room.title();
         Ends ends = new Ends(Vector3D.of(lowest.getX(), lowest.getY(), floorMm), lowest);
-        return Answer.of(Question.of(name(), room.path(), site.stance()), ends, outcome, head);
+        Question question = Question.of(name(), room.path(), site.stance());
+        return Answer.of(question, ends, outcome, head, Plan.bounds(room.outline()));
     }
 
     /** The room's floor without what stands on it. */
     private static List<Outline> free(Site site, RoomSpace room, double floorMm) {
         List<Outline> standing = new ArrayList<>();
-        for (Part part : site.solids()) {
+        for (Part part : site.near(under(room, floorMm, floorMm + WALKED_UNDER_MM), 0)) {
             boolean onFloor = part.body().bounds().minZ() < floorMm + WALKED_UNDER_MM
                     && part.body().bounds().maxZ() > floorMm;
             if (part.kind() == PartKind.FIXTURE && onFloor) {
@@ -100,6 +108,13 @@ final class Headroom implements FitCheck {
         }
         List<Outline> whole = List.of(room.outline());
         return standing.isEmpty() ? whole : Regions.difference(whole, standing);
+    }
+
+    /** The box round a room's plan, from a height to another. */
+    private static Box3 under(RoomSpace room, double fromMm, double toMm) {
+        Outline plan = room.outline();
+        double top = Math.max(fromMm, toMm);
+        return new Box3(plan.minX(), plan.minY(), fromMm, plan.maxX(), plan.maxY(), top);
     }
 
     /** Ducts, pipes, units and beams may hang in the way of a head; furniture on a wall is where its owner wants it. */

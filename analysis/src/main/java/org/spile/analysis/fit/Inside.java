@@ -29,7 +29,8 @@ final class Inside implements FitCheck {
     public List<Answer> answers(Site site) {
         List<Answer> answers = new ArrayList<>();
         for (Part part : site.solids()) {
-            if (part.kind() == PartKind.UNIT || part.kind() == PartKind.FIXTURE) {
+            boolean lies = part.kind() == PartKind.UNIT || part.kind() == PartKind.FIXTURE;
+            if (lies && site.asksOver(part.body().bounds())) {
                 for (CavitySpace cavity : site.cavitiesOf(part)) {
                     answer(site, part, cavity).ifPresent(answers::add);
                 }
@@ -61,7 +62,11 @@ final class Inside implements FitCheck {
         Outcome outcome = new Outcome(-stray.mm(), -stray.mm(), stack, WITHIN);
         String head = part.title() + " sticks " + Mm.shortBy(-stray.mm()) + " out of " + cavity.title();
         return Answer.of(
-                Question.of(name(), part.thing(), cavity.path(), site.stance()), new Ends(at, to), outcome, head);
+                Question.of(name(), part.thing(), cavity.path(), site.stance()),
+                new Ends(at, to),
+                outcome,
+                head,
+                part.body().bounds());
     }
 
     private record Stray(Vector2D corner, Vector2D rim) {

@@ -20,31 +20,29 @@ final class LeastDrop {
     /** No room has more to give. */
     private static final double FAR_MM = 1000;
 
-    private final Site site;
+    private final Followers follow;
     private final Pair pair;
     private final Demand demand;
-    private final String dropPath;
 
-    private LeastDrop(Site site, Pair pair, Demand demand, String dropPath) {
-        this.site = site;
+    private LeastDrop(Followers follow, Pair pair, Demand demand) {
+        this.follow = follow;
         this.pair = pair;
         this.demand = demand;
-        this.dropPath = dropPath;
     }
 
     /** How far to lower the surface whose drop is a lever on a gap; empty if the gap doesn't grow by it. */
-    static Optional<Drops> of(Site site, Pair pair, Demand demand, Lever lever) {
+    static Optional<Drops> of(Followers follow, Pair pair, Demand demand, Lever lever) {
         if (lever.factor() <= 0) {
             return Optional.empty();
         }
-        LeastDrop search = new LeastDrop(site, pair, demand, lever.reading().path());
+        LeastDrop search = new LeastDrop(follow, pair, demand);
         return Optional.of(search.movesApart() ? search.byIntervals() : search.byFactor(lever));
     }
 
     /** Whether one side goes down as a whole and the other stays. */
     private boolean movesApart() {
-        Follows subject = Follows.of(pair.subject(), dropPath);
-        Follows against = Follows.of(pair.against(), dropPath);
+        Follows subject = follow.how(pair.subject());
+        Follows against = follow.how(pair.against());
         return EnumSet.of(subject, against).equals(EnumSet.of(Follows.NOT, Follows.WHOLE));
     }
 
@@ -68,17 +66,15 @@ final class LeastDrop {
         double askedMm = worst ? demand.worstMm() + pair.downMm() : demand.mm();
         double distanceMm = pair.keep().distanceMm(askedMm);
         Body kept = pair.keep().body(askedMm);
-        if (Follows.of(pair.against(), dropPath) == Follows.WHOLE) {
+        if (follow.how(pair.against()) == Follows.WHOLE) {
             descent.add(pair.met(), kept, distanceMm, pair.subject().title());
         } else {
             descent.add(kept, pair.met(), distanceMm, pair.against().title());
         }
-        for (Part follower : site.solids()) {
-            if (Follows.of(follower, dropPath) == Follows.WHOLE) {
-                for (Part other : site.near(follower.body().bounds(), FAR_MM)) {
-                    if (concerns(follower, other)) {
-                        add(descent, follower, other, worst);
-                    }
+        for (Part follower : follow.whole()) {
+            for (Part other : follow.site().near(follower.body().bounds(), FAR_MM)) {
+                if (concerns(follower, other)) {
+                    add(descent, follower, other, worst);
                 }
             }
         }
@@ -86,7 +82,7 @@ final class LeastDrop {
     }
 
     private void add(Descent descent, Part follower, Part stays, boolean worst) {
-        Demand asked = asks(follower) || asks(stays) ? site.general() : Demand.TOUCH;
+        Demand asked = asks(follower) || asks(stays) ? follow.site().general() : Demand.TOUCH;
         Gauge.apart(follower, stays).ifPresent(now -> {
             double marginMm = worst ? asked.worstMm() + now.downMm() : asked.mm();
             if (Sufficiency.of(now.lowMm(), now.highMm(), marginMm) == Sufficiency.CLEAR) {
@@ -100,11 +96,11 @@ final class LeastDrop {
         boolean bothBound = follower.kind() == PartKind.LINING && bounds;
         List<String> asked = List.of(pair.subject().id(), pair.against().id());
         boolean samePair = asked.contains(follower.id()) && asked.contains(other.id());
-        return !bothBound && !samePair && !site.free(follower, other) && Follows.of(other, dropPath) == Follows.NOT;
+        return !bothBound && !samePair && !follow.site().free(follower, other) && follow.how(other) == Follows.NOT;
     }
 
     private boolean asks(Part part) {
-        return Subjects.rank(site.house(), part).isPresent();
+        return Subjects.rank(follow.site().house(), part).isPresent();
     }
 
     /**

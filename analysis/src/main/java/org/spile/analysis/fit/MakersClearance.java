@@ -30,7 +30,7 @@ final class MakersClearance implements FitCheck {
             ToldUnit unit = site.unit(part).orElseThrow();
             for (Map.Entry<String, Reading> asked : unit.clearance().entrySet()) {
                 Face face = site.frame(part).face(asked.getKey(), part.body());
-                answers.add(answer(site, part, face, site.house().now(asked.getValue())));
+                answers.addAll(answers(site, part, face, site.house().now(asked.getValue())));
             }
         }
         return answers;
@@ -52,17 +52,18 @@ final class MakersClearance implements FitCheck {
                         && frame.normal(asked.getKey()).dot(towards) > 1 - GeometryTolerance.CONTACT_MM);
     }
 
-    private Answer answer(Site site, Part part, Face face, Reading asked) {
+    private List<Answer> answers(Site site, Part part, Face face, Reading asked) {
         Demand demand = Demand.maker(asked);
-        List<Answer> inFront = new ArrayList<>();
+        List<Answer> answers = new ArrayList<>();
+        answers.add(nothing(site, part, face, demand, asked.path()));
         for (Part other : site.near(face.swept(FAR_MM).bounds(), 0)) {
-            if (!site.free(part, other)) {
+            if (site.asks(part, other) && !site.free(part, other)) {
                 Gauge.ahead(part, face, other)
                         .map(pair -> held(site, part, face, pair, demand, asked.path()))
-                        .ifPresent(inFront::add);
+                        .ifPresent(answers::add);
             }
         }
-        return inFront.stream().min(Worst.FIRST).orElseGet(() -> nothing(site, part, face, demand, asked.path()));
+        return answers;
     }
 
     private Answer held(Site site, Part part, Face face, Pair pair, Demand demand, String path) {
@@ -78,8 +79,8 @@ final class MakersClearance implements FitCheck {
 
     private Answer nothing(Site site, Part part, Face face, Demand demand, String path) {
         Question question = Question.of(name(), part.thing(), site.stance()).about(path);
-        String because = "nothing lies in front of the " + face.word() + " of " + part.title() + " within "
-                + Mm.text(FAR_MM) + "; " + Mm.text(demand.mm()) + " asked: met.";
-        return Answer.nothingThere(question, face.middle(), demand, because);
+        String head =
+                "nothing lies in front of the " + face.word() + " of " + part.title() + " within " + Mm.text(FAR_MM);
+        return Answer.nothingThere(question, face, FAR_MM, demand, head);
     }
 }

@@ -19,6 +19,9 @@ final class MakersVoid implements FitCheck {
     public List<Answer> answers(Site site) {
         List<Answer> answers = new ArrayList<>();
         for (Part part : site.unitBodies()) {
+            if (!site.asksOver(part.body().bounds())) {
+                continue;
+            }
             ToldUnit unit = site.unit(part).orElseThrow();
             unit.voidMm()
                     .map(site.house()::now)
@@ -36,6 +39,7 @@ final class MakersVoid implements FitCheck {
         String head = cavity.title() + " is " + Mm.besides(outcome.lowMm(), asked.value())
                 + " deep between its linings at " + part.title();
         Question question = Question.of(name(), part.thing(), cavity.path(), site.stance());
-        return Answer.of(question, new Ends(depth.low(), depth.high()), outcome, head);
+        Ends ends = new Ends(depth.low(), depth.high());
+        return Answer.of(question, ends, outcome, head, part.body().bounds());
     }
 }

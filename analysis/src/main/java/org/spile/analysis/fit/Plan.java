@@ -34,6 +34,11 @@ final class Plan {
         return Regions.intersection(List.of(place), covered).stream().max(Comparator.comparingDouble(Outline::areaMm2));
     }
 
+    /** The flat box round an outline, at height 0. */
+    static Box3 bounds(Outline outline) {
+        return new Box3(outline.minX(), outline.minY(), 0, outline.maxX(), outline.maxY(), 0);
+    }
+
     private static Outline outline(Solid solid) {
         if (solid instanceof Prism prism && prism.roundMm() == 0) {
             Optional<Outline> sharp = prism.footprint().outline();

@@ -16,13 +16,33 @@ final class ServiceRoom implements FitCheck {
     public List<Answer> answers(Site site) {
         List<Answer> answers = new ArrayList<>();
         for (Part room : site.serviceRooms()) {
-            Nearest.to(site, room).map(pair -> answer(site, room, pair)).ifPresent(answers::add);
+            for (Part other : site.near(room.body().bounds(), Nearest.LARGEST_TOLERANCE_MM)) {
+                if (site.asks(room, other) && !site.free(room, other)) {
+                    Gauge.apart(room, other).map(pair -> answer(site, pair)).ifPresent(answers::add);
+                }
+            }
         }
         return answers;
     }
 
-    private Answer answer(Site site, Part room, Pair pair) {
-        Question question = Question.of(name(), room.id(), Named.against(pair.against()), site.stance());
+    @Override
+    public List<Answer> otherwise(Site site, List<Answer> answers) {
+        List<Answer> nearest = new ArrayList<>();
+        for (Part room : site.serviceRooms()) {
+            String slot = Question.of(name(), room.id(), site.stance()).slot();
+            if (answers.stream().noneMatch(answer -> answer.slot().equals(slot))) {
+                Nearest.to(site, room)
+                        .map(pair -> answer(site, pair).fleeting())
+                        .ifPresent(nearest::add);
+            }
+        }
+        return nearest;
+    }
+
+    private Answer answer(Site site, Pair pair) {
+        Part room = pair.subject();
+        Question question = Question.of(name(), room.id(), Named.against(pair.against()), site.stance())
+                .about(room.id());
         String head = pair.overlaps()
                 ? pair.against().title() + " stands " + Mm.shortBy(pair.highMm()) + " deep in the " + room.title()
                 : "the " + room.title() + " is empty; nearest is "

@@ -1,5 +1,6 @@
 package org.spile.analysis.fit;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -26,6 +27,7 @@ import org.spile.geometry.kernel.solid.Move;
 final class Site {
     private final House house;
     private final Scene scene;
+    private final List<Changes> changes;
     private final Demand general;
     private final List<Part> solids;
     private final BroadPhase tree;
@@ -34,6 +36,7 @@ final class Site {
     private Site(House house, Scene scene) {
         this.house = house;
         this.scene = scene;
+        this.changes = List.of();
         this.general = Demand.general(house);
         this.solids = scene.parts().stream()
                 .filter(part -> part.kind() != PartKind.SERVICE)
@@ -44,8 +47,35 @@ final class Site {
         house.told().units().values().forEach(unit -> units.put(unit.placed().path(), unit));
     }
 
+    private Site(Site site, Changes since) {
+        this.house = site.house;
+        this.scene = site.scene;
+        this.general = site.general;
+        this.solids = site.solids;
+        this.tree = site.tree;
+        this.units = site.units;
+        List<Changes> all = new ArrayList<>(site.changes);
+        all.add(since);
+        this.changes = List.copyOf(all);
+    }
+
     static Site of(House house, String stance) {
         return new Site(house, house.scene(stance));
+    }
+
+    /** The same, to be asked only about what changed from another scene too. */
+    Site narrowed(Changes since) {
+        return new Site(this, since);
+    }
+
+    /** Whether two parts have to be held against each other; if not, what was found before still holds. */
+    boolean asks(Part one, Part other) {
+        return changes.stream().allMatch(since -> since.concern(one) || since.concern(other));
+    }
+
+    /** Whether anything over or under a place has to be looked at. */
+    boolean asksOver(Box3 place) {
+        return changes.stream().allMatch(since -> since.concern(place));
     }
 
     House house() {

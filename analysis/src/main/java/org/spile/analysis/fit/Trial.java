@@ -1,5 +1,6 @@
 package org.spile.analysis.fit;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,24 +11,22 @@ import org.spile.analysis.finding.Verdict;
 import org.spile.geometry.house.House;
 import org.spile.geometry.house.Resolved;
 
-/** Tries changes on a house: works it out again with another value, asks every question of fit again, and compares. */
+/** Tries changes on a house: works it out again with another value, asks again what may have changed, and compares. */
 final class Trial {
     private final House house;
-    private final Map<String, Finding> before;
+    private final List<Sweep> sweeps;
+    private final Map<String, Finding> was;
 
     /**
      * Sets up trials of a house.
      *
-     * @param before all its fit findings, one for each question
+     * @param sweeps all its answers, stance by stance
+     * @param before its findings, one for each question
      */
-    Trial(House house, Findings before) {
+    Trial(House house, List<Sweep> sweeps, Findings before) {
         this.house = house;
-        this.before = byId(before);
-    }
-
-    /** The house's own findings, by id. */
-    Map<String, Finding> before() {
-        return before;
+        this.sweeps = List.copyOf(sweeps);
+        this.was = byId(before);
     }
 
     /** What a change would do; empty if the house wouldn't add up any more. */
@@ -37,8 +36,20 @@ final class Trial {
                 : Optional.empty();
     }
 
-    static List<Finding> findings(House house) {
-        return FitChecks.answers(house).stream().map(Answer::finding).toList();
+    /** What the first stance tells after the change, and what each stance told before it, needn't be asked again. */
+    private List<Finding> findings(House changed) {
+        List<Finding> findings = new ArrayList<>();
+        List<Sweep> first = new ArrayList<>();
+        for (Sweep before : sweeps) {
+            List<Sweep> known = new ArrayList<>(first);
+            known.add(before);
+            Sweep after = Sweep.near(Site.of(changed, before.site().stance()), known);
+            if (first.isEmpty()) {
+                first.add(after);
+            }
+            findings.addAll(after.findings());
+        }
+        return findings;
     }
 
     private Effect effect(Findings after, String id) {
@@ -51,10 +62,9 @@ final class Trial {
 
     /** Worse than before and no longer good: it fails now, or its headroom, which nobody may eat into, isn't sure any more. */
     private boolean spoilt(Finding finding) {
-        Verdict was = Optional.ofNullable(before.get(finding.id()))
-                .map(Finding::verdict)
-                .orElse(Verdict.PASSES);
-        boolean worse = finding.verdict().compareTo(was) < 0;
+        Verdict old =
+                Optional.ofNullable(was.get(finding.id())).map(Finding::verdict).orElse(Verdict.PASSES);
+        boolean worse = finding.verdict().compareTo(old) < 0;
         boolean counts = finding.verdict() == Verdict.FAILS
                 || finding.check().equals("fit.headroom")
                 || finding.check().equals("fit.maker");
