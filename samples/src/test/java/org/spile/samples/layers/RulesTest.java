@@ -1,9 +1,12 @@
 package org.spile.samples.layers;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.List;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Named;
@@ -42,5 +45,24 @@ class RulesTest {
                 assertTrue(report.contains(ROOT + "." + name + "."), () -> name + " needs no exception");
             }
         });
+    }
+
+    @Test
+    void everyModuleWasRead() {
+        for (var module : Tree.MODULES) {
+            assertTrue(
+                    classes.stream().anyMatch(type -> type.getPackageName().startsWith(ROOT + "." + module + ".")),
+                    () -> module + " has no compiled classes: build it first");
+        }
+    }
+
+    /** A row that matches no package would stay green for ever. */
+    @Test
+    void everyRowMatchesAPackage() {
+        var found = new TreeSet<String>();
+        classes.forEach(type -> found.add(type.getPackageName().substring(ROOT.length() + 1)));
+        assertEquals(
+                List.of(),
+                Rows.names().stream().filter(name -> !found.contains(name)).toList());
     }
 }
