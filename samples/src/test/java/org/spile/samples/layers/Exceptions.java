@@ -1,7 +1,9 @@
 package org.spile.samples.layers;
 
 import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -10,15 +12,20 @@ final class Exceptions {
 
     static final Exceptions NONE = new Exceptions(reasons());
 
+    private static final String WORKSPACE =
+            "workspaces of the innermost loops: pairs are measured by the thousand without allocating";
+
     /** Fields that others in the package may read. */
     static final Exceptions OPEN = new Exceptions(reasons(
             "geometry.kernel.planar.Rings",
-            "its arrays are read corner by corner in the innermost loops of its package"));
+            "its arrays are read corner by corner in the innermost loops of its package",
+            "geometry.kernel.clearance.*",
+            WORKSPACE));
 
     /** Fields that change. */
     static final Exceptions MOVING = new Exceptions(reasons(
-            "geometry.kernel.planar.PlanarGap",
-                    "a workspace, one a thread: measures pairs by the thousand without allocating",
+            "geometry.kernel.planar.PlanarGap", WORKSPACE,
+            "geometry.kernel.clearance.*", WORKSPACE,
             "geometry.kernel.solid.ConvexHull", "grows point by point inside one call and is dropped"));
 
     private final Map<String, String> reasons;
@@ -40,9 +47,16 @@ final class Exceptions {
     }
 
     DescribedPredicate<JavaField> below(String root) {
-        return DescribedPredicate.describe("stand in the list of exceptions", field -> {
-            var name = field.getOwner().getName();
-            return name.startsWith(root + ".") && reasons.containsKey(name.substring(root.length() + 1));
-        });
+        return DescribedPredicate.describe(
+                "stand in the list of exceptions",
+                field -> reasons.keySet().stream().anyMatch(name -> covers(root + "." + name, field.getOwner())));
+    }
+
+    /** A name that ends in {@code *} covers the types of that package which nobody outside it sees. */
+    private static boolean covers(String name, JavaClass type) {
+        return name.endsWith(".*")
+                ? name.equals(type.getPackageName() + ".*")
+                        && !type.getModifiers().contains(JavaModifier.PUBLIC)
+                : name.equals(type.getName());
     }
 }

@@ -37,13 +37,14 @@ final class Rows {
 
         row("analysis.finding", KERNEL, HOUSE);
         row("analysis.fit", KERNEL, HOUSE, "analysis.finding");
+        row("analysis.whole", KERNEL, HOUSE, "analysis.finding", "analysis.fit");
 
-        row("exporters.drawing", KERNEL);
-        row("exporters.drawing.layout", KERNEL, "exporters.drawing");
+        row("exporters.drawing", "geometry.kernel.measure");
+        row("exporters.drawing.layout", "geometry.kernel.measure", "exporters.drawing");
         row("exporters.sheets", KERNEL, HOUSE, "analysis.finding", "exporters.drawing", "exporters.drawing.layout");
         row("exporters.svg", "geometry.kernel.measure", "exporters.drawing");
         row("exporters.dxf", "geometry.kernel.measure", "exporters.drawing");
-        row("exporters.table", KERNEL, HOUSE, "analysis.finding", "analysis.fit", "exporters.drawing");
+        row("exporters.table", "geometry.kernel.measure", "analysis.finding");
         row("exporters", "exporters.drawing", "exporters.svg", "exporters.dxf");
         row("exporters.command", "geometry..", "analysis..", "exporters..");
     }

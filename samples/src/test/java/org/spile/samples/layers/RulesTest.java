@@ -42,7 +42,7 @@ class RulesTest {
         ShapeRules.strict(ROOT).forEach((exceptions, rule) -> {
             var report = rule.evaluate(classes).getFailureReport().toString();
             for (var name : exceptions.names()) {
-                assertTrue(report.contains(ROOT + "." + name + "."), () -> name + " needs no exception");
+                assertTrue(report.contains(ROOT + "." + name.replace("*", "")), () -> name + " needs no exception");
             }
         });
     }

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInfo;
@@ -210,7 +211,7 @@ class BadInputTest {
         assertEquals(before, listing());
     }
 
-    private TreeMap<String, Long> listing() throws IOException {
+    private SortedMap<String, Long> listing() throws IOException {
         var found = new TreeMap<String, Long>();
         try (var paths = Files.walk(folder)) {
             for (var path : (Iterable<Path>) paths::iterator) {

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -133,7 +134,7 @@ class BadOutputTest {
         }
     }
 
-    private TreeMap<String, String> contents() throws IOException {
+    private SortedMap<String, String> contents() throws IOException {
         var found = new TreeMap<String, String>();
         try (var paths = Files.list(folder.resolve("sheets"))) {
             for (var path : (Iterable<Path>) paths::iterator) {

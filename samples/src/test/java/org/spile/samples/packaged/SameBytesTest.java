@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -71,7 +72,7 @@ class SameBytesTest {
         assertTrue(ended.status() < 2, ended.err());
     }
 
-    private TreeMap<String, byte[]> contents(String name) throws IOException {
+    private SortedMap<String, byte[]> contents(String name) throws IOException {
         var found = new TreeMap<String, byte[]>();
         try (var paths = Files.list(folder.resolve(name))) {
             for (var path : (Iterable<Path>) paths::iterator) {

@@ -67,7 +67,7 @@ final class PrismPair {
             onB = Vector3D.of(plan.onBx(), plan.onBy(), common);
         } else {
             direction = Vector3D.of(0, 0, sign);
-            CommonPoint place = CommonPoint.of(a.footprint(), b.footprint(), plan);
+            SharedPoint place = SharedPoint.of(a.footprint(), b.footprint(), plan);
             onA = Vector3D.of(place.x(), place.y(), faceA);
             onB = Vector3D.of(place.x(), place.y(), faceB);
         }
