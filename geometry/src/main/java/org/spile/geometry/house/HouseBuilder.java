@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.spile.geometry.house.Asked.Unsaid;
+import org.spile.geometry.house.duct.DuctRun;
 import org.spile.geometry.house.material.Materials;
 import org.spile.geometry.house.told.ToldFixture;
 import org.spile.geometry.house.told.ToldHouse;
@@ -44,25 +45,64 @@ final class HouseBuilder {
         Carriers carriers = carriers();
         Map<String, Stood> fixtures = fixtures(spaces, carriers);
         movers.places().forEach((id, place) -> carriers.add(id, place.stood()));
-        Units units = new Units(told.units(), devices(), spaces, carriers, names, readings, troubles);
+        Set<String> inDucts = inDucts();
+        Units units = new Units(told.units(), inDucts, spaces, carriers, names, readings, troubles);
+        Terminals terminals = new Terminals(told.terminals(), inDucts, spaces, readings, troubles);
         List<UnitPlace> placed = units.all();
-        List<Piece> pieces = new ArrayList<>();
-        spaces.trailers().values().forEach(trailer -> pieces.addAll(new Shells(readings, trailer).pieces()));
-        spaces.cavities().values().forEach(cavity -> pieces.addAll(new Linings(cavity).pieces()));
-        Whereabouts whereabouts = new Whereabouts(spaces);
-        fixtures.forEach((id, stood) -> pieces.addAll(whereabouts.pieces(stood, PartKind.FIXTURE)));
-        pieces.addAll(movers.pieces());
-        List<Opening> openings = new ArrayList<>();
-        for (UnitPlace unit : placed) {
-            pieces.addAll(unit.pieces(whereabouts.spaces(unit.stood())));
-            openings.addAll(unit.openings().values());
-        }
+        Paths paths = new Paths(told, spaces, docking, units, terminals, fixtures, names, readings, troubles);
+        List<Pathway> ways = paths.all();
+        Devices devices = new Devices(ways, units, terminals, spaces, names, readings, troubles);
+        List<UnitPlace> all = inOrder(placed, devices);
+        Masses masses = masses(spaces, fixtures, movers, all);
         if (!troubles.none()) {
             return new Resolved.Wrong(troubles.inOrder());
         }
+        Things things = new Things(told, spaces, fixtures, movers, all, terminals, ways, devices, readings, names);
         Model model = new Model(
-                spaces, docking, stances, movers.places(), placed, openings, pieces, List.of(), List.of(), new Ties());
+                spaces,
+                docking,
+                stances,
+                movers.places(),
+                all,
+                things.openings(),
+                things.pieces(),
+                runs(ways),
+                masses.points(),
+                things.ties());
         return new Resolved.Sound(new HouseModel(told, materials, values, readings, model));
+    }
+
+    /** Units in the order of the file, those in ducts among them. */
+    private List<UnitPlace> inOrder(List<UnitPlace> placed, Devices devices) {
+        Map<String, UnitPlace> byId = new LinkedHashMap<>();
+        placed.forEach(unit -> byId.put(unit.id(), unit));
+        devices.places().forEach(unit -> byId.put(unit.id(), unit));
+        List<UnitPlace> all = new ArrayList<>();
+        for (String id : told.units().keySet()) {
+            if (byId.containsKey(id)) {
+                all.add(byId.get(id));
+            }
+        }
+        return all;
+    }
+
+    private List<DuctRun> runs(List<Pathway> ways) {
+        List<DuctRun> runs = new ArrayList<>();
+        for (Pathway way : ways) {
+            if (way.course().duct()) {
+                runs.add(way.told(told.runs().get(way.course().id()), readings));
+            }
+        }
+        return runs;
+    }
+
+    private Masses masses(Spaces spaces, Map<String, Stood> fixtures, Movers movers, List<UnitPlace> units) {
+        Masses masses = new Masses(spaces, readings, troubles);
+        told.masses().values().forEach(masses::add);
+        fixtures.values().forEach(masses::add);
+        movers.places().values().forEach(place -> masses.add(place.stood()));
+        units.forEach(unit -> masses.add(unit.stood()));
+        return masses;
     }
 
     private Carriers carriers() {
@@ -87,7 +127,7 @@ final class HouseBuilder {
     }
 
     /** Ids that some leg names as sitting in it. */
-    private Set<String> devices() {
+    private Set<String> inDucts() {
         Set<String> devices = new LinkedHashSet<>();
         told.runs().values().forEach(run -> run.stations().forEach(station -> devices.addAll(station.through())));
         told.lines().values().forEach(line -> line.stations().forEach(station -> devices.addAll(station.through())));

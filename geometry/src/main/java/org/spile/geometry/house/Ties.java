@@ -14,7 +14,7 @@ import java.util.Optional;
  *   <li>a thing and what carries it: may touch. A room for service is freed by its own unit's carriers of nothing.
  *   <li>a thing and the surface, wall or roof that its place sets it against with 0: may touch; where that surface has a
  *       lining, the thing goes through the lining, to the surface.
- *   <li>a box and the unit it joins: may share room over its layers, at the joint.
+ *   <li>a box and the unit it joins: may touch.
  *   <li>a run or line and what it starts from, ends at or takes off from: may touch; the leg at the joint may share room.
  *   <li>legs of one run or line: may touch; neighbours share room at their corner.
  *   <li>a leg and each lining, wall or roof that its middle line goes through or ends in: shares room, in its hole.

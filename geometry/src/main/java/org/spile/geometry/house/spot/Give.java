@@ -14,4 +14,7 @@ public interface Give {
 
     /** How far a point is outside (mm); 0 or less inside, only roughly so far off. */
     double outsideMm(Vector3D point);
+
+    /** Whether a straight line touches or enters the body. */
+    boolean meets(Vector3D from, Vector3D to);
 }

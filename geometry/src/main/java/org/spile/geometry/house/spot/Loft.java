@@ -16,6 +16,8 @@ import org.spile.geometry.kernel.solid.Solid;
  */
 public final class Loft implements Give {
     private static final double SQUARE_MM = 1e-9;
+    private static final double TOUCH_MM = 1e-6;
+    private static final double FLAT_MM2 = 1e-9;
 
     private final List<Spot> corners;
     private final List<Vector3D> at;
@@ -153,15 +155,45 @@ public final class Loft implements Give {
     public double outsideMm(Vector3D point) {
         double most = Double.NEGATIVE_INFINITY;
         for (int[] triangle : triangles) {
-            Vector3D a = at.get(triangle[0]);
-            Vector3D normal =
-                    at.get(triangle[1]).subtract(a).cross(at.get(triangle[2]).subtract(a));
-            if (normal.norm() > 0) {
-                Vector3D unit = normal.normalize();
-                double sign = unit.dot(a.subtract(middle)) < 0 ? -1 : 1;
-                most = Math.max(most, sign * unit.dot(point.subtract(a)));
+            Vector3D normal = outward(triangle);
+            if (normal != null) {
+                most = Math.max(most, normal.dot(point.subtract(at.get(triangle[0]))));
             }
         }
         return most;
+    }
+
+    /** Clips the line by the planes of all faces. */
+    @Override
+    public boolean meets(Vector3D from, Vector3D to) {
+        double enter = 0;
+        double leave = 1;
+        for (int[] triangle : triangles) {
+            Vector3D normal = outward(triangle);
+            if (normal != null) {
+                double a = normal.dot(from.subtract(at.get(triangle[0])));
+                double b = normal.dot(to.subtract(at.get(triangle[0])));
+                if (a > TOUCH_MM && b > TOUCH_MM) {
+                    return false;
+                }
+                if (a > TOUCH_MM) {
+                    enter = Math.max(enter, (a - TOUCH_MM) / (a - b));
+                } else if (b > TOUCH_MM) {
+                    leave = Math.min(leave, (TOUCH_MM - a) / (b - a));
+                }
+            }
+        }
+        return enter <= leave;
+    }
+
+    /** The unit normal of a triangle of the surface, away from the middle; null if it has no area. */
+    private Vector3D outward(int[] triangle) {
+        Vector3D a = at.get(triangle[0]);
+        Vector3D normal = at.get(triangle[1]).subtract(a).cross(at.get(triangle[2]).subtract(a));
+        if (!(normal.norm() > FLAT_MM2)) {
+            return null;
+        }
+        Vector3D unit = normal.normalize();
+        return unit.dot(a.subtract(middle)) < 0 ? unit.negate() : unit;
     }
 }

@@ -58,4 +58,21 @@ public record Rod(Spot from, Spot to, Stack radius) implements Give {
         double ends = Math.max(-along, along - to.at().distance(a));
         return Math.max(ends, across - radius.valueMm());
     }
+
+    /** The distance of two straight lines is convex along one of them: thirds close in on the least. */
+    @Override
+    public boolean meets(Vector3D start, Vector3D end) {
+        double low = 0;
+        double high = 1;
+        for (int i = 0; i < 80; i++) {
+            double a = low + (high - low) / 3;
+            double b = high - (high - low) / 3;
+            if (outsideMm(start.lerp(end, a)) <= outsideMm(start.lerp(end, b))) {
+                high = b;
+            } else {
+                low = a;
+            }
+        }
+        return outsideMm(start.lerp(end, (low + high) / 2)) <= 1e-6;
+    }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.spile.geometry.kernel.solid.Body;
+import org.spile.geometry.kernel.solid.Move;
 import org.spile.geometry.kernel.solid.Solid;
 
 /**
@@ -54,6 +55,11 @@ public record Shape(Body body, Give give) {
                     .min()
                     .orElseThrow();
         }
+
+        @Override
+        public boolean meets(Vector3D from, Vector3D to) {
+            return shapes.stream().anyMatch(shape -> shape.give.meets(from, to));
+        }
     }
 
     private record Carried(Give give, Rigid rigid) implements Give {
@@ -66,6 +72,12 @@ public record Shape(Body body, Give give) {
         @Override
         public double outsideMm(Vector3D point) {
             return give.outsideMm(rigid.nominal().inverse().apply(point));
+        }
+
+        @Override
+        public boolean meets(Vector3D from, Vector3D to) {
+            Move home = rigid.nominal().inverse();
+            return give.meets(home.apply(from), home.apply(to));
         }
     }
 }

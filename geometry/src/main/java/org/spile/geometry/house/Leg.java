@@ -1,0 +1,71 @@
+package org.spile.geometry.house;
+
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.Optional;
+import org.spile.geometry.house.duct.DuctLeg;
+import org.spile.geometry.house.spot.Axis;
+import org.spile.geometry.house.spot.Spot;
+import org.spile.geometry.house.spot.Way;
+import org.spile.geometry.house.told.ToldStation;
+import org.spile.geometry.kernel.measure.Stack;
+
+/**
+ * One leg worked out, corner to corner on its middle line.
+ *
+ * <p>A leg lies along the axis it goes farthest along; its sections are square to that axis, also where it slants, so that a
+ * slanted leg is sheared and not turned.
+ *
+ * @param trailer in whose frame it is
+ * @param way it mainly goes
+ * @param start clear section at its start
+ * @param end clear section at its end
+ * @param bend radius of the corner before it; absent if that is mitred or there is none
+ * @param typed the axes along which its length was typed
+ */
+record Leg(
+        ToldStation station,
+        String trailer,
+        Way way,
+        Spot from,
+        Spot to,
+        Cross start,
+        Cross end,
+        Optional<Stack> bend,
+        Set<Axis> typed) {
+    Leg {
+        typed = typed.isEmpty() ? EnumSet.noneOf(Axis.class) : EnumSet.copyOf(typed);
+    }
+
+    String path() {
+        return station.path();
+    }
+
+    boolean comesOut() {
+        return !station.parts().isEmpty();
+    }
+
+    Leg with(Spot otherFrom, Spot otherTo) {
+        return new Leg(station, trailer, way, otherFrom, otherTo, start, end, bend, typed);
+    }
+
+    /** How far it goes along its own axis, nominal (mm). */
+    double alongMm() {
+        return way.sign() * to.minus(from).get(way.axis()).valueMm();
+    }
+
+    DuctLeg told(double wallMm) {
+        return new DuctLeg(
+                path(),
+                trailer,
+                from.at(),
+                to.at(),
+                start.section(),
+                end.section(),
+                wallMm,
+                station.flush(),
+                station.through(),
+                station.parts(),
+                bend.map(Stack::valueMm));
+    }
+}
