@@ -52,12 +52,27 @@ record Cavity(
 
     /** Whether its lower face is a ceiling with a room below. */
     boolean hasCeiling() {
-        return over.isPresent() && (told.belowIsCeiling() || told.below().isEmpty());
+        return over.isPresent() && (told.belowIsCeiling() || unsaid());
+    }
+
+    /** Whether nothing was said of its lower face but how far it drops: then it goes by either word. */
+    private boolean unsaid() {
+        return told.below()
+                .map(surface -> surface.at().isEmpty()
+                        && surface.profile().isEmpty()
+                        && surface.linings().isEmpty()
+                        && surface.layers().isEmpty())
+                .orElse(true);
     }
 
     /** Key of its lower face in the file. */
     String lowerKey() {
         return told.below().isPresent() && !told.belowIsCeiling() ? "floor" : "ceiling";
+    }
+
+    /** What people call its lower face. */
+    String lowerTitle() {
+        return unsaid() && over.isEmpty() ? "bottom" : lowerKey();
     }
 
     String dropPath() {
@@ -73,7 +88,7 @@ record Cavity(
         Map<String, Surface> faces = Room.sides(plan);
         leaning.forEach((way, side) -> faces.put(way.face(), Surface.of(way, side.bare())));
         Surface bottom = Surface.of(Way.DOWN, lower.bare());
-        if (told.below().isEmpty()) {
+        if (unsaid()) {
             faces.put("floor", bottom);
         }
         faces.put(lowerKey(), bottom);

@@ -16,7 +16,7 @@ import org.spile.geometry.kernel.measure.Stack;
  * The outside of each leg: its section with all layers, from corner to corner.
  *
  * <p>At a mitred corner both legs end at the plane halfway between them, so together they are exactly the mitre. A corner
- * with a radius belongs to the leg after it: arcs of 15 degrees whose flat faces lie inside and outside the true bend, at
+ * with a radius belongs half to either leg: arcs of 15 degrees whose flat faces lie inside and outside the true bend, at
  * most 0.86 % of the radius off, always on the safe side. A straight round leg is exact.
  */
 final class LegShapes {
@@ -62,7 +62,10 @@ final class LegShapes {
         }
         List<Shape> pieces = new ArrayList<>();
         if (before.isPresent() && cutBefore.valueMm() > 0) {
-            pieces.addAll(arcs(leg, before.get()));
+            pieces.addAll(arcsOf(leg, before.get(), wall, ARCS / 2, ARCS));
+        }
+        if (after.isPresent() && cutAfter.valueMm() > 0) {
+            pieces.addAll(arcsOf(after.get(), leg, wall, 0, ARCS / 2));
         }
         if (left > 1e-3 || pieces.isEmpty()) {
             Optional<Shape> straight = straight(leg, before, after, cutBefore, cutAfter);
@@ -159,15 +162,15 @@ final class LegShapes {
         return there.plus(way.unit(), cut);
     }
 
-    /** The bend before a leg, round the corner where it starts. */
-    private List<Shape> arcs(Leg leg, Leg before) {
+    /** A part of the bend before a leg, round the corner where it starts. */
+    private static List<Shape> arcsOf(Leg leg, Leg before, Stack wall, int first, int end) {
         Vector3D in = before.way().unit();
         Vector3D out = leg.way().unit();
         Stack radius = leg.bend().orElseThrow();
         Cross outside = leg.start().wrapped(wall);
         Spot centre = leg.from().plus(in, radius.times(-1)).plus(out, radius);
         List<Shape> arcs = new ArrayList<>();
-        for (int k = 0; k < ARCS; k++) {
+        for (int k = first; k < end; k++) {
             double from = k * ARC_RAD;
             double to = (k + 1) * ARC_RAD;
             arcs.add(

@@ -41,14 +41,14 @@ final class Linings {
 
     List<Piece> pieces() {
         boolean ceiling = cavity.hasCeiling();
-        upright(cavity.lowerKey(), cavity.lower(), -1, ceiling);
-        upright("top", cavity.upper(), 1, false);
+        upright(cavity.lowerKey(), cavity.lowerTitle(), cavity.lower(), -1, ceiling);
+        upright("top", "top", cavity.upper(), 1, false);
         sides();
         cavity.leaning().forEach(this::leaning);
         return pieces;
     }
 
-    private void upright(String key, Lined surface, int sign, boolean seen) {
+    private void upright(String key, String title, Lined surface, int sign, boolean seen) {
         Axis along = surface.lined().isLevel() ? Axis.X : surface.lined().along();
         Axis across = along == Axis.X ? Axis.Y : Axis.X;
         Span range = cavity.plan().extent(along);
@@ -58,7 +58,7 @@ final class Linings {
         Slope outer = seen ? solid(face, inner, sign) : face.plus(Stack.constant(sign * BACKING_MM));
         add(
                 key,
-                key,
+                title,
                 Slabs.between(inner, outer, Axis.Z, width),
                 differ(inner, face) ? Slabs.between(inner, face, Axis.Z, width) : List.of(),
                 seen);

@@ -4,16 +4,15 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
-import org.spile.geometry.house.spot.Axis;
+import org.spile.geometry.house.spot.Plan;
 import org.spile.geometry.house.spot.Slope;
-import org.spile.geometry.house.spot.Span;
 import org.spile.geometry.kernel.measure.Stack;
 import org.spile.geometry.kernel.planar.Outline;
+import org.spile.geometry.kernel.planar.Regions;
 
 /** Through which cavities and rooms a straight middle line runs: those it is in for a length, not only touches. */
 final class Passage {
@@ -35,37 +34,38 @@ final class Passage {
             }
         }
         for (Room room : spaces.rooms().values()) {
-            Optional<Slope> top = room.ceiling().map(Surface::at);
-            if (room.trailer().id().equals(trailer)
-                    && inside(room.plan().outline(), Slope.level(room.floor()), top, from, to)
-                    && underCeilings(room, from, to)) {
+            if (room.trailer().id().equals(trailer) && inRoom(room, from, to)) {
                 ids.add(room.id());
             }
         }
         return List.copyOf(ids);
     }
 
-    /** A room ends at the ceilings that cavities put into it. */
-    private static boolean underCeilings(Room room, Vector3D from, Vector3D to) {
-        double middleX = (from.getX() + to.getX()) / 2;
-        double middleY = (from.getY() + to.getY()) / 2;
-        var thing = Map.of(
-                Axis.X, Span.at(Stack.constant(middleX)),
-                Axis.Y, Span.at(Stack.constant(middleY)));
-        double low = Math.min(from.getZ(), to.getZ());
-        return room.ceiling()
-                .map(ceiling -> low < ceiling.nearest(false, thing).valueMm())
-                .orElse(true);
+    /** A room ends at the ceilings that cavities put into it, and elsewhere at its own or the roof. */
+    private static boolean inRoom(Room room, Vector3D from, Vector3D to) {
+        Slope floor = Slope.level(room.floor());
+        List<Outline> open = List.of(room.plan().outline());
+        for (Surface.Patch patch : room.ceilings()) {
+            Outline plan = Plan.rectangle(patch.x(), patch.y()).outline();
+            if (inside(plan, floor, Optional.of(patch.at()), from, to)) {
+                return true;
+            }
+            open = Regions.difference(open, List.of(plan));
+        }
+        return open.stream().anyMatch(plan -> inside(plan, floor, room.upper(), from, to));
     }
 
     /** Between the places where anything turns, all is straight: each stretch is clipped by the two surfaces. */
     private static boolean inside(Outline plan, Slope lower, Optional<Slope> upper, Vector3D from, Vector3D to) {
         List<Double> cuts = new ArrayList<>(List.of(0.0, 1.0));
-        List<Vector2D> ring = plan.shell();
         Vector2D a = Vector2D.of(from.getX(), from.getY());
         Vector2D b = Vector2D.of(to.getX(), to.getY());
-        for (int i = 0; i < ring.size(); i++) {
-            cut(a, b, ring.get(i), ring.get((i + 1) % ring.size()), cuts);
+        List<List<Vector2D>> rings = new ArrayList<>(plan.holes());
+        rings.add(plan.shell());
+        for (List<Vector2D> ring : rings) {
+            for (int i = 0; i < ring.size(); i++) {
+                cut(a, b, ring.get(i), ring.get((i + 1) % ring.size()), cuts);
+            }
         }
         turns(lower, from, to, cuts);
         upper.ifPresent(slope -> turns(slope, from, to, cuts));
