@@ -126,14 +126,14 @@ final class PlanView {
             }
         }
         order.sort(Comparator.comparing((Integer i) -> places.get(i).plane().across())
-                .thenComparingDouble(i -> places.get(i).plane().offsetMm()));
+                .thenComparing(i -> places.get(i).plane().offsetMm(), Comparator.reverseOrder()));
         int step = 0;
         SectionPlane before = null;
         for (int i : order) {
             SectionPlane plane = places.get(i).plane();
             boolean close = before != null
                     && before.across() == plane.across()
-                    && plane.offsetMm() - before.offsetMm() < STEP_MM;
+                    && before.offsetMm() - plane.offsetMm() < STEP_MM;
             step = close ? step + 1 : 0;
             before = plane;
             double out = step * STEP_MM;

@@ -1,6 +1,7 @@
 package org.spile.exporters.sheets;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -24,6 +25,9 @@ final class SectionView {
     /** How much is shown round a gap's subject in a close-up (mm). */
     private static final double ROUND_MM = 90;
 
+    /** A close-up wider than this may be drawn smaller than 1:5 (mm). */
+    private static final double WIDE_MM = 1500;
+
     private final Scene scene;
     private final SectionPlane plane;
     private final String letter;
@@ -40,7 +44,7 @@ final class SectionView {
     ViewDraft whole(Subject subject, List<Finding> findings) {
         ViewDraft draft = ViewDraft.named(name("whole"), "Section " + letter + "-" + letter)
                 .cutAt(plane.words())
-                .scaled(Scale.oneTo(20), Scale.oneTo(200));
+                .scaled(Scale.oneTo(20), least(findings));
         if (!plane.across()) {
             draft.forward(Side.RIGHT);
         }
@@ -50,6 +54,11 @@ final class SectionView {
         findings.forEach(finding -> flag(draft, subject, finding));
         names(Canvas.whole(draft), PartKind.UNIT, PartKind.FIXTURE, PartKind.MOVER);
         return draft;
+    }
+
+    /** A section that stands alone is drawn to be measured; beside its close-ups it only shows where they are. */
+    private Scale least(List<Finding> findings) {
+        return findings.isEmpty() && plane.across() ? Scale.oneTo(20) : Scale.oneTo(200);
     }
 
     /** The gaps close up; those that lie near each other share a view. */
@@ -71,7 +80,7 @@ final class SectionView {
                         name("gap-" + numbers.get(0)),
                         (numbers.size() > 1 ? "Findings " : "Finding ") + String.join(", ", numbers))
                 .cutAt("part of section " + letter + "-" + letter)
-                .scaled(Scale.oneTo(5), Scale.oneTo(20))
+                .scaled(Scale.oneTo(5), group.window().wide() > WIDE_MM ? Scale.oneTo(20) : Scale.oneTo(5))
                 .withoutScaleBar();
         Canvas canvas = Canvas.within(draft, group.window());
         draw(canvas);
@@ -191,21 +200,36 @@ final class SectionView {
 
     private void names(Canvas canvas, PartKind... kinds) {
         List<PartKind> named = List.of(kinds);
-        List<String> done = new ArrayList<>();
+        Set<String> done = new HashSet<>();
         for (CutParts.CutPart each : cut) {
-            if (named.contains(each.part().kind()) && !done.contains(each.part().title())) {
+            boolean lining = each.part().kind() == PartKind.LINING;
+            String says = lining ? each.part().title() : Subjects.name(each.part().thing());
+            if (named.contains(each.part().kind()) && !done.contains(says)) {
                 middle(canvas, each).ifPresent(at -> {
-                    done.add(each.part().title());
-                    canvas.draft().name(each.part().title(), each.part().thing(), at);
+                    done.add(says);
+                    canvas.draft().name(says, each.part().thing(), at);
                 });
             }
         }
     }
 
+    /** A place in the part where its name may stand: its middle, or above it where the middle lies outside. */
     private static Optional<Vector2D> middle(Canvas canvas, CutParts.CutPart part) {
         return part.outlines().stream()
-                .map(outline -> Canvas.extent(outline).middle())
+                .flatMap(outline -> inside(outline).stream())
                 .filter(canvas::shows)
                 .findFirst();
+    }
+
+    private static Optional<Vector2D> inside(Outline outline) {
+        Vector2D middle = Canvas.extent(outline).middle();
+        if (outline.contains(middle)) {
+            return Optional.of(middle);
+        }
+        List<Double> faces = Ray.faces(List.of(outline), middle, true);
+        return faces.size() < 2
+                ? Optional.empty()
+                : Optional.of(Vector2D.of(
+                        middle.getX(), (faces.get(faces.size() - 2) + faces.get(faces.size() - 1)) / 2));
     }
 }

@@ -1,8 +1,10 @@
 package org.spile.exporters.sheets;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.spile.analysis.finding.Finding;
@@ -20,6 +22,8 @@ import org.spile.geometry.kernel.planar.Outline;
 
 /** For each trailer a plan of its cavities and all that lies in them, seen from above with roof and linings taken off. */
 final class ServicePlans implements Composer {
+    private static final double ROUND_MM = 120;
+
     @Override
     public List<SheetLayout> compose(Subject subject) {
         Scene scene = subject.home();
@@ -42,7 +46,7 @@ final class ServicePlans implements Composer {
                 .scaled(Scale.oneTo(10), Scale.oneTo(200))
                 .inPlace()
                 .forward(PlanSheets.side(trailer));
-        Canvas canvas = Canvas.whole(draft);
+        Canvas canvas = Canvas.within(draft, window(cavities));
         var dimensions = new DimensionsOnce(draft);
         Set<String> ids = new LinkedHashSet<>();
         for (CavitySpace cavity : cavities) {
@@ -56,6 +60,7 @@ final class ServicePlans implements Composer {
                 .filter(part -> part.spaces().stream().anyMatch(ids::contains))
                 .toList();
         inside.forEach(part -> draw(canvas, part));
+        names(canvas, inside);
         inside.stream().filter(part -> standsAlone(subject, part)).forEach(part -> place(dimensions, part, cavities));
         cavities.forEach(cavity -> draft.name(
                 cavity.title(), cavity.path(), Canvas.extent(cavity.outline()).middle()));
@@ -67,18 +72,36 @@ final class ServicePlans implements Composer {
                 .panel(Subject.cautions());
     }
 
+    /** The cavities and a little round them: what leaves them ends open at its edge. */
+    private static Extent window(List<CavitySpace> cavities) {
+        return cavities.stream()
+                .map(cavity -> Canvas.extent(cavity.outline()))
+                .reduce(Extent::and)
+                .orElseThrow()
+                .grown(ROUND_MM);
+    }
+
     private static void draw(Canvas canvas, Part part) {
-        List<Outline> shadow = part.shown().map(Shadow::of).orElse(List.of());
-        shadow.forEach(outline -> canvas.draw(Pens.of(part), outline));
-        if (part.kind() != PartKind.SERVICE) {
-            shadow.stream()
-                    .findFirst()
-                    .ifPresent(outline -> canvas.draft()
-                            .name(
-                                    part.title(),
-                                    part.thing(),
-                                    Canvas.extent(outline).middle()));
+        part.shown().map(Shadow::of).orElse(List.of()).stream()
+                .filter(canvas::shows)
+                .forEach(outline -> canvas.draw(Pens.of(part), outline));
+    }
+
+    /** Each thing's name once, on its largest piece: a duct of seven legs is one duct. */
+    private static void names(Canvas canvas, List<Part> parts) {
+        Map<String, Outline> largest = new LinkedHashMap<>();
+        for (Part part : parts) {
+            if (part.kind() == PartKind.SERVICE) {
+                continue;
+            }
+            for (Outline outline : part.shown().map(Shadow::of).orElse(List.of())) {
+                if (canvas.shows(Canvas.extent(outline).middle())) {
+                    largest.merge(part.thing(), outline, (a, b) -> a.areaMm2() >= b.areaMm2() ? a : b);
+                }
+            }
         }
+        largest.forEach((thing, outline) -> canvas.draft()
+                .name(Subjects.name(thing), thing, Canvas.extent(outline).middle()));
     }
 
     /** Position from the rear right corner of the cavity a unit lies in, and its size. */
@@ -104,14 +127,15 @@ final class ServicePlans implements Composer {
         dimensions.upright(unit, Side.RIGHT, part.thing());
     }
 
-    /** What joins another unit has its place from that. */
+    /** What joins another unit, or sits in a duct, has its place from that. */
     private static boolean standsAlone(Subject subject, Part part) {
-        String id = part.thing().substring(part.thing().lastIndexOf('.') + 1);
-        var told = subject.house().told().units().get(id);
-        return part.kind() == PartKind.UNIT
-                && part.id().equals(part.thing())
-                && told != null
-                && told.joins().isEmpty();
+        var told = subject.house().told();
+        var unit = told.units().get(Subjects.name(part.thing()));
+        boolean body = part.kind() == PartKind.UNIT && part.id().equals(part.thing());
+        boolean inDuct = told.runs().values().stream()
+                .flatMap(run -> run.stations().stream())
+                .anyMatch(station -> station.through().contains(Subjects.name(part.thing())));
+        return body && unit != null && unit.joins().isEmpty() && !inDuct;
     }
 
     private static List<Finding> flags(

@@ -1,6 +1,7 @@
 package org.spile.exporters.sheets;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -87,11 +88,12 @@ public final class Subject {
     /** The list of findings that a sheet flags, with their numbers. */
     Panel findings(List<Finding> shown) {
         var items = new ArrayList<Panel.Item>();
-        for (Finding finding : shown) {
-            number(finding)
-                    .ifPresent(number -> items.add(new Panel.Item(
-                            Integer.toString(number), finding.verdict().word() + ": " + finding.because())));
-        }
+        shown.stream()
+                .filter(finding -> number(finding).isPresent())
+                .sorted(Comparator.comparingInt(finding -> number(finding).orElseThrow()))
+                .forEach(finding -> items.add(new Panel.Item(
+                        Integer.toString(number(finding).orElseThrow()),
+                        finding.verdict().word() + ": " + finding.because())));
         return new Panel("Findings", items);
     }
 

@@ -33,6 +33,11 @@ final class Subjects {
         return Optional.ofNullable(best);
     }
 
+    /** The last word of a thing's path: what the builder called it. */
+    static String name(String path) {
+        return path.substring(path.lastIndexOf('.') + 1);
+    }
+
     /** Whether one of two parts may change from one plane to the next, so that a gap between them holds in one only. */
     static boolean changes(Part one, Part other, boolean across) {
         return changes(one, across) || changes(other, across);
