@@ -65,11 +65,12 @@ record Binding(String name, Drawings drawings) {
     private static void gather(Spot spot, Map<String, Place> byPath) {
         byPath.put(spot.path(), spot.place());
         spot.items().forEach(item -> gather(item, byPath));
-        spot.entries().forEach(entry -> {
+        for (Spot.Entry entry : spot.entries()) {
             gather(entry.value(), byPath);
-            if (entry.value().isMap() || entry.value().isList()) {
+            // A section or a thing is found by its name, not by the first of its keys.
+            if (!spot.path().contains(".")) {
                 byPath.put(entry.value().path(), entry.keyPlace());
             }
-        });
+        }
     }
 }

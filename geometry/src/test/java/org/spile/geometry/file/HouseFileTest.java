@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +23,21 @@ class HouseFileTest {
     @ValueSource(strings = {"loft", "site-cabin", "boat-locker", "saltmarsh"})
     void wholeHouses_areSound(String name) {
         assertFalse(Houses.sound(Houses.text(name)).cavities().isEmpty());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"loft", "site-cabin", "boat-locker", "saltmarsh"})
+    void wholeHouses_addUp(String name) {
+        HouseResult result = HouseFile.houseText("house.yaml", Houses.text(name), List.of(), List.of());
+        if (result instanceof HouseResult.Wrong wrong) {
+            fail(wrong.problems().toString());
+        }
+    }
+
+    @Test
+    void sampleWithDrawnOutlines_isSound() {
+        ReadResult result = HouseFile.read(Houses.inProject("samples/saltmarsh/house.yaml"), List.of(), List.of());
+        assertEquals(List.of(), Houses.lines(result));
     }
 
     @Test

@@ -106,6 +106,13 @@ record Mistake(String house, String right, String wrong, String shown, boolean d
                         "fixtures: {on: {long: 40, wide: 40, high: 40}}\nunits:",
                         "on: {...}",
                         "house.yaml:7:12: fixtures: \"on\" can't be a name: other YAML readers turn on, off, yes and no into true and false. Call it something else."));
+        all.add(
+                error(
+                        "saltmarsh",
+                        "at: {rear: 520, left: 210, top",
+                        "at: {rear: 520, left: 210, right: 430, top",
+                        "left: 210, right: 430",
+                        "house.yaml:75:9: units.cooler.at: left 210 + wide 700 + right 430 = 1340; lobby-top is 1350 from left to right, 10 more. Leave one out."));
         return all;
     }
 

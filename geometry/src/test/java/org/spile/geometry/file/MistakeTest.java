@@ -1,6 +1,7 @@
 package org.spile.geometry.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,8 +15,12 @@ class MistakeTest {
     @ParameterizedTest
     @MethodSource("mistakes")
     void mistake_toldInTheseWords(Mistake mistake) {
-        assertEquals(List.of(mistake.told()), Houses.wrong(mistake.text()));
-        var result = (ReadResult.Wrong) HouseFile.readText("house.yaml", mistake.text());
-        assertEquals(mistake.doubt(), result.problems().get(0).doubt());
+        HouseResult result = HouseFile.houseText("house.yaml", mistake.text(), List.of(), List.of());
+        List<Problem> problems =
+                assertInstanceOf(HouseResult.Wrong.class, result).problems();
+        assertEquals(
+                List.of(mistake.told()),
+                problems.stream().map(Problem::toString).toList());
+        assertEquals(mistake.doubt(), problems.get(0).doubt());
     }
 }
