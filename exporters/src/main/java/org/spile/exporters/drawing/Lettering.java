@@ -31,6 +31,9 @@ public final class Lettering {
     /** What brackets, commas, J, Q and ç hang below the baseline, as a share; the font's bracket hangs 0.18, its J 0.27. */
     private static final double SHALLOW = 0.28;
 
+    /** Scripts from here on are not in the font; reading its table so far only keeps the start quick. */
+    private static final int FIRST_IDEOGRAPH = 0x2E80;
+
     private static final String SHALLOW_LETTERS = "()[]{}/\\,;JQ@ÇçŞşŢţ¡¿¢";
     /** Signs that stand on the baseline or above it; Ø and ø dip by less than a twentieth. */
     private static final String FLAT_SIGNS = " .:·±°×+-–−=<>%&#*'\"!?Øø•…";
@@ -68,12 +71,12 @@ public final class Lettering {
         }
     }
 
-    /** Advances of the basic plane's characters; 0 where the font has none. */
+    /** Advances of the characters below the ideographs; 0 where the font has none. */
     private static float[] advances(TrueTypeFont font) throws IOException {
         CmapLookup glyphs = font.getUnicodeCmapLookup();
         HorizontalMetricsTable widths = font.getHorizontalMetrics();
         var unitsPerEm = (float) font.getUnitsPerEm();
-        var advances = new float[Character.MAX_VALUE + 1];
+        var advances = new float[FIRST_IDEOGRAPH];
         for (var character = 0x20; character < advances.length; character++) {
             var glyph = glyphs.getGlyphId(character);
             if (glyph != 0) {

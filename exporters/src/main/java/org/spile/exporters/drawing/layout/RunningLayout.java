@@ -90,11 +90,16 @@ final class RunningLayout {
     private boolean fits(DimensionFrame frame, double row) {
         var line = line(frame, row);
         var clear = ground.clear(Ground.Kind.TEXT, line, unit)
+                && ground.clear(Ground.Kind.TEXT, datumBox(frame, row), 0.5 * unit)
+                && ground.clear(Ground.Kind.ARROW, datumBox(frame, row), 0.3 * unit)
                 && ground.clear(Ground.Kind.BODY, line, unit)
                 && ground.clear(Ground.Kind.THREAD, line, -0.05 * unit);
         for (var stop : stops) {
             var box = value(frame, row, stop).patch(unit);
+            var bend = bend(frame, row, stop);
             clear = clear
+                    && ground.clear(Ground.Kind.TEXT, bend, 0.5 * unit)
+                    && ground.clear(Ground.Kind.ARROW, bend, 0.3 * unit)
                     && ground.clear(Ground.Kind.TEXT, box, 0.7 * unit)
                     && ground.clear(Ground.Kind.ARROW, box, 0.5 * unit)
                     && ground.clear(Ground.Kind.HEAVY, box, 0.8 * unit)
@@ -103,6 +108,25 @@ final class RunningLayout {
                     && ground.clear(Ground.Kind.THREAD, box, 0.5 * unit);
         }
         return clear;
+    }
+
+    /** Round the datum's circle. */
+    private Patch datumBox(DimensionFrame frame, double row) {
+        var middle = frame.at(frame.along().dot(asked.datum()), row);
+        var radius = DATUM_RADIUS_MM * unit;
+        return new Patch(new Extent(
+                        middle.getX() - radius,
+                        middle.getY() - radius,
+                        middle.getX() + radius,
+                        middle.getY() + radius)
+                .corners());
+    }
+
+    /** Where an extension line leaves the dimension line for its value. */
+    private Patch bend(DimensionFrame frame, double row, Stop stop) {
+        return Patch.of(
+                frame.at(stop.along(), row + BEND_FROM_MM * unit),
+                frame.at(stop.valueAlong(), row + BEND_TO_MM * unit));
     }
 
     private Patch line(DimensionFrame frame, double row) {
@@ -166,7 +190,8 @@ final class RunningLayout {
             lines.addAll(
                     Threads.broken(pen, frame.at(stop.along(), start), frame.at(stop.along(), bend), ground, unit));
         }
-        lines.add(new Line(pen, frame.at(stop.along(), bend), frame.at(stop.valueAlong(), row + BEND_TO_MM * unit)));
+        var ends = bend(frame, row, stop).corners();
+        lines.add(new Line(pen, ends.get(0), ends.get(1)));
         lines.forEach(line -> ground.add(Ground.Kind.THREAD, Patch.of(line.from(), line.to())));
         return lines;
     }
