@@ -38,10 +38,10 @@ public final class Lettering {
     /** Signs that stand on the baseline or above it; Ø and ø dip by less than a twentieth. */
     private static final String FLAT_SIGNS = " .:·±°×+-–−=<>%&#*'\"!?Øø•…";
 
-    private final float[] advanceInEms;
+    private final double[] advanceInEms;
     private final double capInEms;
 
-    private Lettering(float[] advanceInEms, double capInEms) {
+    private Lettering(double[] advanceInEms, double capInEms) {
         this.advanceInEms = advanceInEms;
         this.capInEms = capInEms;
     }
@@ -72,11 +72,11 @@ public final class Lettering {
     }
 
     /** Advances of the characters below the ideographs; 0 where the font has none. */
-    private static float[] advances(TrueTypeFont font) throws IOException {
+    private static double[] advances(TrueTypeFont font) throws IOException {
         CmapLookup glyphs = font.getUnicodeCmapLookup();
         HorizontalMetricsTable widths = font.getHorizontalMetrics();
-        var unitsPerEm = (float) font.getUnitsPerEm();
-        var advances = new float[FIRST_IDEOGRAPH];
+        var unitsPerEm = (double) font.getUnitsPerEm();
+        var advances = new double[FIRST_IDEOGRAPH];
         for (var character = 0x20; character < advances.length; character++) {
             var glyph = glyphs.getGlyphId(character);
             if (glyph != 0) {

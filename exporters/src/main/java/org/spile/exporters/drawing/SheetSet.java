@@ -1,7 +1,7 @@
 package org.spile.exporters.drawing;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 
 /**
@@ -18,7 +18,7 @@ public record SheetSet(String name, List<Sheet> sheets) {
         if (sheets.isEmpty()) {
             throw new IllegalArgumentException("a set needs a sheet");
         }
-        var names = new HashSet<String>();
+        var names = new LinkedHashSet<String>();
         for (var sheet : sheets) {
             if (!names.add(sheet.name())) {
                 throw new IllegalArgumentException("two sheets are named " + sheet.name());

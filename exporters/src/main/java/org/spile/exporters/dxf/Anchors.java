@@ -11,7 +11,7 @@ final class Anchors {
     private final String layouts;
     private final Map<String, String> layoutOf = new LinkedHashMap<>();
 
-    Anchors(Tags tags, Blocks blocks) {
+    Anchors(TagWriter tags, Blocks blocks) {
         this.plotStyle = tags.handle();
         this.textStyle = tags.handle();
         this.root = tags.handle();

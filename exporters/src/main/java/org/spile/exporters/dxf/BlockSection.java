@@ -13,11 +13,11 @@ final class BlockSection {
     private static final int ANONYMOUS = 1;
     private static final int HAS_ATTRIBUTES = 2;
 
-    private final Tags tags;
+    private final TagWriter tags;
     private final Blocks blocks;
     private final Papers papers;
 
-    BlockSection(Tags tags, Blocks blocks, Papers papers) {
+    BlockSection(TagWriter tags, Blocks blocks, Papers papers) {
         this.tags = tags;
         this.blocks = blocks;
         this.papers = papers;

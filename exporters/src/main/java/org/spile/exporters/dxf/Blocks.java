@@ -1,9 +1,6 @@
 package org.spile.exporters.dxf;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,9 +21,9 @@ final class Blocks {
     private final List<Paper> papers = new ArrayList<>();
     private final Map<SymbolAt, SymbolBlock> symbols = new LinkedHashMap<>();
     private final List<DimensionBlock> dimensions = new ArrayList<>();
-    private final IdentityHashMap<Dimensioned, String> names = new IdentityHashMap<>();
-    private final Map<String, String> records = new HashMap<>();
-    private final Set<String> taken = new HashSet<>();
+    private final Map<DimensionAt, String> names = new LinkedHashMap<>();
+    private final Map<String, String> records = new LinkedHashMap<>();
+    private final Set<String> taken = new LinkedHashSet<>();
 
     /** A sheet and the block that holds what stands on its paper. */
     record Paper(Sheet sheet, String name) {}
@@ -38,6 +35,8 @@ final class Blocks {
     record DimensionBlock(Dimensioned dimension, String name, double unit, Vector2D shift) {}
 
     private record SymbolAt(Symbol symbol, double unit) {}
+
+    private record DimensionAt(Dimensioned dimension, double unit, Vector2D shift) {}
 
     private Blocks() {}
 
@@ -60,7 +59,7 @@ final class Blocks {
     private void take(Mark mark, double unit, Vector2D shift) {
         if (mark instanceof Dimensioned dimension) {
             var name = "*D" + (dimensions.size() + 1);
-            names.put(dimension, name);
+            names.put(new DimensionAt(dimension, unit, shift), name);
             dimensions.add(new DimensionBlock(dimension, name, unit, shift));
         } else if (mark instanceof Insert insert) {
             var block = symbols.computeIfAbsent(
@@ -96,8 +95,8 @@ final class Blocks {
         return symbols.get(new SymbolAt(symbol, unit)).name();
     }
 
-    String name(Dimensioned dimension) {
-        return names.get(dimension);
+    String name(Dimensioned dimension, Space space) {
+        return names.get(new DimensionAt(dimension, space.unit(), space.shift()));
     }
 
     /** All names, in the order they are written. */

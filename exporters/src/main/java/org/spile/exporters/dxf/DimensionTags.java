@@ -20,7 +20,7 @@ final class DimensionTags {
 
     private DimensionTags() {}
 
-    static void write(Tags tags, Space space, Dimensioned dimension, String block) throws IOException {
+    static void write(TagWriter tags, Space space, Dimensioned dimension, String block) throws IOException {
         var span = dimension.span();
         var running = span instanceof Span.Running;
         tags.put(100, "AcDbDimension")

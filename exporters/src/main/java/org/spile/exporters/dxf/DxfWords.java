@@ -4,7 +4,7 @@ import java.util.Locale;
 import org.spile.exporters.drawing.Lettering;
 
 /**
- * Words as the format can carry them: characters outside Windows-1252 as {@code \U+XXXX}, and nothing of the user's words
+ * Words as the format can carry them: characters outside Windows-1252 as {@code \U+hhhh}, and nothing of the user's words
  * left that a reader would take for a code.
  */
 final class DxfWords {
@@ -36,7 +36,7 @@ final class DxfWords {
     }
 
     private static String encode(String words) {
-        var encoder = Tags.CODE_PAGE.newEncoder();
+        var encoder = TagWriter.CODE_PAGE.newEncoder();
         var encoded = new StringBuilder();
         words.codePoints().forEach(character -> {
             if (!Character.isBmpCodePoint(character)) {

@@ -28,7 +28,7 @@ public final class DxfWriter implements SheetWriter {
         var blocks = Blocks.of(sheets.sheets(), space);
         // The header must say a handle above all others before any is given out: the rest is written first.
         var rest = new ByteArrayOutputStream();
-        var tags = new Tags(rest, 0);
+        var tags = new TagWriter(rest, 0);
         var anchors = new Anchors(tags, blocks);
         var papers = new Papers(tags, blocks, space);
         new Tables(tags, anchors, blocks, space).write();
@@ -37,12 +37,12 @@ public final class DxfWriter implements SheetWriter {
         new Objects(tags, anchors, blocks, space).write();
         tags.put(0, "EOF");
 
-        new Header(new Tags(out, 0), space, tags.last()).write();
+        new Header(new TagWriter(out, 0), space, tags.last()).write();
         rest.writeTo(out);
         out.flush();
     }
 
-    private static void entities(Tags tags, Blocks blocks, ModelSpace space, Papers papers) throws IOException {
+    private static void entities(TagWriter tags, Blocks blocks, ModelSpace space, Papers papers) throws IOException {
         tags.put(0, "SECTION").put(2, "ENTITIES");
         for (var placed : space.views()) {
             var view = placed.view();

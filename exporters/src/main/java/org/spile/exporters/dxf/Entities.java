@@ -21,7 +21,7 @@ import org.spile.exporters.drawing.Text;
 
 /** Marks as entities of one space. */
 final class Entities {
-    private final Tags tags;
+    private final TagWriter tags;
     private final Space space;
     private final Blocks blocks;
     private final List<Patch> texts;
@@ -34,7 +34,7 @@ final class Entities {
      * @param blocks names of the blocks that dimensions and inserts refer to
      * @param texts what hatching keeps off, in the marks' coordinates
      */
-    Entities(Tags tags, Space space, Blocks blocks, List<Patch> texts) {
+    Entities(TagWriter tags, Space space, Blocks blocks, List<Patch> texts) {
         this.tags = tags;
         this.space = space;
         this.blocks = blocks;
@@ -57,7 +57,7 @@ final class Entities {
     }
 
     /** Type, handle, owner, layer, and what differs from the layer. */
-    static void head(Tags tags, Space space, String type, Pen pen) throws IOException {
+    static void head(TagWriter tags, Space space, String type, Pen pen) throws IOException {
         tags.put(0, type).put(5, tags.handle()).put(330, space.owner()).put(100, "AcDbEntity");
         if (space.paper()) {
             tags.put(67, 1);
@@ -74,13 +74,13 @@ final class Entities {
         }
     }
 
-    private Tags head(String type, Pen pen) throws IOException {
+    private TagWriter head(String type, Pen pen) throws IOException {
         head(tags, space, type, pen);
         return tags;
     }
 
     private void part(Pen pen) throws IOException {
-        ExtendedData.of(tags, pen.part().isEmpty() ? Map.of() : Map.of("part", pen.part()));
+        ExtendedTags.of(tags, pen.part().isEmpty() ? Map.of() : Map.of("part", pen.part()));
     }
 
     private final class Kinds implements Mark.Cases<Writing> {
@@ -184,7 +184,7 @@ final class Entities {
         public Writing dimension(Dimensioned dimension) {
             return () -> {
                 head("DIMENSION", dimension.pen());
-                DimensionTags.write(tags, space, dimension, blocks.name(dimension));
+                DimensionTags.write(tags, space, dimension, blocks.name(dimension, space));
                 part(dimension.pen());
             };
         }

@@ -21,12 +21,12 @@ final class HatchTags {
     private static final int EXTERNAL = 1;
     private static final int OUTERMOST = 16;
 
-    private final Tags tags;
+    private final TagWriter tags;
     private final Space space;
     private final Hatch hatch;
     private final List<Patch> texts;
 
-    HatchTags(Tags tags, Space space, Hatch hatch, List<Patch> texts) {
+    HatchTags(TagWriter tags, Space space, Hatch hatch, List<Patch> texts) {
         this.tags = tags;
         this.space = space;
         this.hatch = hatch;

@@ -7,7 +7,7 @@ import org.spile.exporters.drawing.Text;
 
 /** The sections of header variables and of classes. Only variables that R2000 knows: strict readers give up on others. */
 final class Header {
-    private final Tags tags;
+    private final TagWriter tags;
     private final ModelSpace space;
     private final long last;
 
@@ -18,7 +18,7 @@ final class Header {
      * @param space what is drawn
      * @param last the highest handle in the file
      */
-    Header(Tags tags, ModelSpace space, long last) {
+    Header(TagWriter tags, ModelSpace space, long last) {
         this.tags = tags;
         this.space = space;
         this.last = last;
@@ -57,7 +57,7 @@ final class Header {
         tags.put(0, "ENDSEC");
     }
 
-    private Tags name(String variable) throws IOException {
+    private TagWriter name(String variable) throws IOException {
         return tags.put(9, variable);
     }
 

@@ -13,7 +13,7 @@ final class InsertTags {
 
     private InsertTags() {}
 
-    static void write(Tags tags, Space space, Insert insert, String block) throws IOException {
+    static void write(TagWriter tags, Space space, Insert insert, String block) throws IOException {
         Entities.head(tags, space, "INSERT", insert.pen());
         tags.put(100, "AcDbBlockReference");
         if (!insert.attributes().isEmpty()) {
@@ -21,7 +21,7 @@ final class InsertTags {
         }
         tags.put(2, block).point(10, space.at(insert.at())).put(50, insert.turnDeg());
         var part = insert.pen().part();
-        ExtendedData.of(tags, part.isEmpty() ? Map.of() : Map.of("part", part));
+        ExtendedTags.of(tags, part.isEmpty() ? Map.of() : Map.of("part", part));
         if (insert.attributes().isEmpty()) {
             return;
         }
@@ -35,7 +35,7 @@ final class InsertTags {
     }
 
     /** What a block says of an attribute that its inserts carry. */
-    static void define(Tags tags, Space space, Pen pen, String tag) throws IOException {
+    static void define(TagWriter tags, Space space, Pen pen, String tag) throws IOException {
         Entities.head(tags, space, "ATTDEF", pen);
         var text = new Text(pen, space.shift().negate(), tag, Text.SMALL_MM, 0, Anchor.LEFT);
         TextTags.lines(tags, space, text, "");

@@ -13,12 +13,12 @@ final class Objects {
     private static final int MODEL_FLAGS = 1_712;
     private static final int SHEET_FLAGS = 688;
 
-    private final Tags tags;
+    private final TagWriter tags;
     private final Anchors anchors;
     private final Blocks blocks;
     private final ModelSpace space;
 
-    Objects(Tags tags, Anchors anchors, Blocks blocks, ModelSpace space) {
+    Objects(TagWriter tags, Anchors anchors, Blocks blocks, ModelSpace space) {
         this.tags = tags;
         this.anchors = anchors;
         this.blocks = blocks;

@@ -16,11 +16,11 @@ final class Papers {
     /** ... and of one whose scale is locked (16384) as well. */
     private static final int VIEW_STATUS = 49_152;
 
-    private final Tags tags;
+    private final TagWriter tags;
     private final Blocks blocks;
     private final ModelSpace model;
 
-    Papers(Tags tags, Blocks blocks, ModelSpace model) {
+    Papers(TagWriter tags, Blocks blocks, ModelSpace model) {
         this.tags = tags;
         this.blocks = blocks;
         this.model = model;
@@ -45,7 +45,7 @@ final class Papers {
             data.put("scale", placed.view().scale().says());
             data.put("shift-x", Written.number(placed.shift().getX(), 6));
             data.put("shift-y", Written.number(placed.shift().getY(), 6));
-            ExtendedData.of(tags, data);
+            ExtendedTags.of(tags, data);
             id++;
         }
         var marks = new ArrayList<Mark>(sheet.furniture());

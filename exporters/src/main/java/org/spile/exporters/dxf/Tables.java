@@ -12,12 +12,12 @@ import org.spile.exporters.drawing.Text;
 
 /** The nine tables, in the order the format demands. */
 final class Tables {
-    private final Tags tags;
+    private final TagWriter tags;
     private final Anchors anchors;
     private final Blocks blocks;
     private final ModelSpace space;
 
-    Tables(Tags tags, Anchors anchors, Blocks blocks, ModelSpace space) {
+    Tables(TagWriter tags, Anchors anchors, Blocks blocks, ModelSpace space) {
         this.tags = tags;
         this.anchors = anchors;
         this.blocks = blocks;
@@ -68,7 +68,7 @@ final class Tables {
     }
 
     /** A table entry's head; the styles of dimensions alone carry their handle in 105. */
-    private Tags entry(String type, String table, String handle, String marker, String name) throws IOException {
+    private TagWriter entry(String type, String table, String handle, String marker, String name) throws IOException {
         return tags.put(0, type)
                 .put(type.equals("DIMSTYLE") ? 105 : 5, handle)
                 .put(330, table)

@@ -9,7 +9,7 @@ import org.spile.exporters.drawing.Text;
 final class TextTags {
     private TextTags() {}
 
-    static void write(Tags tags, Space space, Text text) throws IOException {
+    static void write(TagWriter tags, Space space, Text text) throws IOException {
         lines(tags, space, text, DxfWords.line(text.says()));
         tags.put(100, "AcDbText");
         if (up(text.anchor()) != 0) {
@@ -18,7 +18,7 @@ final class TextTags {
     }
 
     /** The first part, which attributes share. If either alignment is not 0 the second point is the one that counts. */
-    static void lines(Tags tags, Space space, Text text, String words) throws IOException {
+    static void lines(TagWriter tags, Space space, Text text, String words) throws IOException {
         var at = space.at(text.at());
         tags.put(100, "AcDbText")
                 .point(10, start(space, text))

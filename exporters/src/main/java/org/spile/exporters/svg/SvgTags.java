@@ -1,6 +1,6 @@
 package org.spile.exporters.svg;
 
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.Set;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -9,7 +9,7 @@ import org.spile.exporters.drawing.Lettering;
 /** The XML writer, one element a line, with ids that never repeat and words without control characters. */
 final class SvgTags {
     private final XMLStreamWriter xml;
-    private final Set<String> ids = new HashSet<>();
+    private final Set<String> ids = new LinkedHashSet<>();
 
     SvgTags(XMLStreamWriter xml) {
         this.xml = xml;

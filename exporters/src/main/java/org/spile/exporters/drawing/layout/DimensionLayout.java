@@ -2,7 +2,7 @@ package org.spile.exporters.drawing.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import org.spile.exporters.drawing.Dimensioned;
 import org.spile.exporters.drawing.Extent;
@@ -61,7 +61,7 @@ final class DimensionLayout {
     private record Shown(Side side, double angleDeg, long low, long high, String wording) {}
 
     private List<Dimension> onceEach(List<Dimension> all) {
-        var shown = new HashSet<Shown>();
+        var shown = new LinkedHashSet<Shown>();
         return all.stream()
                 .filter(dimension -> {
                     var frame = DimensionFrame.of(dimension, outline);

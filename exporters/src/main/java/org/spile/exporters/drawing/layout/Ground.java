@@ -2,7 +2,7 @@ package org.spile.exporters.drawing.layout;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.spile.exporters.drawing.Extent;
@@ -38,7 +38,7 @@ final class Ground {
     Ground(double unitsPerMm) {
         this.cell = 15 * unitsPerMm;
         for (var kind : Kind.values()) {
-            cells.put(kind, new HashMap<>());
+            cells.put(kind, new LinkedHashMap<>());
         }
     }
 

@@ -1,7 +1,7 @@
 package org.spile.exporters.drawing.layout;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,7 +38,7 @@ public final class SheetLayout {
     private final TitleBlock block;
     private final List<ViewDraft> drafts = new ArrayList<>();
     private final List<Panel> panels = new ArrayList<>();
-    private final Map<String, View> laidOut = new HashMap<>();
+    private final Map<String, View> laidOut = new LinkedHashMap<>();
     private Projection projection = Projection.FIRST_ANGLE;
     private List<PaperSize> papers = List.of(PaperSize.A4, PaperSize.A3, PaperSize.A2, PaperSize.A1);
 

@@ -4,18 +4,18 @@ import java.io.IOException;
 import java.util.Map;
 
 /** What a thing is in the house file, kept with its entity for the way back: invisible, and copied with it. */
-final class ExtendedData {
+final class ExtendedTags {
     /** Longest string the format takes. */
     private static final int MOST = 250;
 
-    private ExtendedData() {}
+    private ExtendedTags() {}
 
     /**
      * Writes it; nothing if there is nothing.
      *
      * @param values written as {@code key=value}, in the map's order
      */
-    static void of(Tags tags, Map<String, String> values) throws IOException {
+    static void of(TagWriter tags, Map<String, String> values) throws IOException {
         if (values.isEmpty()) {
             return;
         }

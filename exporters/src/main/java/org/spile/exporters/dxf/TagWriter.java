@@ -9,7 +9,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.spile.geometry.kernel.measure.Written;
 
 /** Writes tags: a group code on one line, its value on the next. */
-final class Tags {
+final class TagWriter {
     /** The code page every version before R2007 writes text in. */
     static final Charset CODE_PAGE = Charset.forName("windows-1252");
 
@@ -25,7 +25,7 @@ final class Tags {
      * @param out where to
      * @param last the highest handle given out before
      */
-    Tags(OutputStream out, long last) {
+    TagWriter(OutputStream out, long last) {
         this.out = out;
         this.last = last;
     }
@@ -42,39 +42,39 @@ final class Tags {
     }
 
     /** A name or keyword; never words of the user's. */
-    Tags put(int code, String value) throws IOException {
+    TagWriter put(int code, String value) throws IOException {
         write(Integer.toString(code), StandardCharsets.US_ASCII);
         write(value, CODE_PAGE);
         return this;
     }
 
     /** A whole number. */
-    Tags put(int code, int value) throws IOException {
+    TagWriter put(int code, int value) throws IOException {
         return put(code, Integer.toString(value));
     }
 
     /** A number. */
-    Tags put(int code, double value) throws IOException {
+    TagWriter put(int code, double value) throws IOException {
         return put(code, Written.number(value, DECIMALS));
     }
 
     /** A point with z = 0: codes c, c + 10, c + 20. */
-    Tags point(int code, Vector2D at) throws IOException {
+    TagWriter point(int code, Vector2D at) throws IOException {
         return point(code, at, 0);
     }
 
     /** A point: codes c, c + 10, c + 20. */
-    Tags point(int code, Vector2D at, double z) throws IOException {
+    TagWriter point(int code, Vector2D at, double z) throws IOException {
         return put(code, at.getX()).put(code + 10, at.getY()).put(code + 20, z);
     }
 
     /** A point of the plane: codes c, c + 10. */
-    Tags flat(int code, Vector2D at) throws IOException {
+    TagWriter flat(int code, Vector2D at) throws IOException {
         return put(code, at.getX()).put(code + 10, at.getY());
     }
 
     /** Words of the user's, as one line. */
-    Tags words(int code, String words) throws IOException {
+    TagWriter words(int code, String words) throws IOException {
         return put(code, DxfWords.line(words));
     }
 
