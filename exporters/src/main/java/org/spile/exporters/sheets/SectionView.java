@@ -203,7 +203,8 @@ final class SectionView {
         Set<String> done = new HashSet<>();
         for (CutParts.CutPart each : cut) {
             boolean lining = each.part().kind() == PartKind.LINING;
-            String says = lining ? each.part().title() : Subjects.name(each.part().thing());
+            String says =
+                    lining ? each.part().title() : Subjects.name(each.part().thing());
             if (named.contains(each.part().kind()) && !done.contains(says)) {
                 middle(canvas, each).ifPresent(at -> {
                     done.add(says);
@@ -229,7 +230,7 @@ final class SectionView {
         List<Double> faces = Ray.faces(List.of(outline), middle, true);
         return faces.size() < 2
                 ? Optional.empty()
-                : Optional.of(Vector2D.of(
-                        middle.getX(), (faces.get(faces.size() - 2) + faces.get(faces.size() - 1)) / 2));
+                : Optional.of(
+                        Vector2D.of(middle.getX(), (faces.get(faces.size() - 2) + faces.get(faces.size() - 1)) / 2));
     }
 }

@@ -24,7 +24,7 @@ final class Exceptions {
 
     /** Fields that change. */
     static final Exceptions MOVING = new Exceptions(reasons(
-"geometry.kernel.planar.PlanarGap", WORKSPACE,
+            "geometry.kernel.planar.PlanarGap", WORKSPACE,
             "geometry.kernel.clearance.*", WORKSPACE,
             "geometry.kernel.solid.ConvexHull", "grows point by point inside one call and is dropped",
             "exporters.drawing.layout.ViewDraft", "a view in the making: collects what a composer draws and asks for",

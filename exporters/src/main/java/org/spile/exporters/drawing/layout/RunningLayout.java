@@ -115,10 +115,7 @@ final class RunningLayout {
         var middle = frame.at(frame.along().dot(asked.datum()), row);
         var radius = DATUM_RADIUS_MM * unit;
         return new Patch(new Extent(
-                        middle.getX() - radius,
-                        middle.getY() - radius,
-                        middle.getX() + radius,
-                        middle.getY() + radius)
+                        middle.getX() - radius, middle.getY() - radius, middle.getX() + radius, middle.getY() + radius)
                 .corners());
     }
 
