@@ -24,7 +24,7 @@ final class PlanView {
     static final double CUT_MM = 1200;
 
     /** Cutting planes nearer than this would have their letters on each other (mm). */
-    private static final double STEP_MM = 400;
+    private static final double STEP_MM = 600;
 
     private final Scene scene;
     private final List<TrailerPlace> trailers;

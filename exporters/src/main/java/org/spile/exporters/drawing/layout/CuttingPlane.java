@@ -12,8 +12,8 @@ import org.spile.exporters.drawing.Stroke;
 import org.spile.exporters.drawing.Text;
 
 /**
- * Where another view is cut: long-dashed dotted, wide at its ends, arrows in the direction of looking, the letter at each
- * end (ISO 128-3).
+ * Where another view is cut: its two ends, wide and then long-dashed dotted, arrows in the direction of looking, the
+ * letter at each end (ISO 128-3).
  *
  * @param letter of the section
  * @param from one end (model mm)
@@ -21,8 +21,13 @@ import org.spile.exporters.drawing.Text;
  * @param looks a direction in which the section is looked at; the arrows stand across the line on that side
  */
 record CuttingPlane(String letter, Vector2D from, Vector2D to, Side looks) {
-    private static final double BEYOND_MM = 4;
     private static final double WIDE_END_MM = 6;
+    /** How much of the narrow line is drawn behind each wide end; in between it would only cross the picture. */
+    private static final double RUN_MM = 3;
+
+    /** So that the ends lie outside what is drawn, where no names stand. */
+    private static final double BEYOND_MM = WIDE_END_MM + RUN_MM;
+
     private static final double ARROW_MM = 4;
     private static final double SHAFT_MM = 8;
 
@@ -41,8 +46,11 @@ record CuttingPlane(String letter, Vector2D from, Vector2D to, Side looks) {
         var narrow = Layer.CUTTING_PLANES.pen();
         var wide = narrow.wide(Pen.WIDE_MM).as(LineType.CONTINUOUS);
         var stub = along.multiply(WIDE_END_MM * unit);
+        var left = start.distance(end) - 2 * WIDE_END_MM * unit;
+        var run = along.multiply(Math.min(RUN_MM * unit, left / 2));
         return List.of(
-                new Line(narrow, start.add(stub), end.subtract(stub)),
+                new Line(narrow, start.add(stub), start.add(stub).add(run)),
+                new Line(narrow, end.subtract(stub).subtract(run), end.subtract(stub)),
                 new Line(wide, start, start.add(stub)),
                 new Line(wide, end.subtract(stub), end),
                 shaft(start, looking, unit),

@@ -1,0 +1,67 @@
+package org.spile.samples.houses;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.spile.analysis.finding.Finding;
+import org.spile.exporters.drawing.Dimensioned;
+import org.spile.exporters.drawing.Flag;
+import org.spile.exporters.drawing.Mark;
+import org.spile.exporters.drawing.Sheet;
+import org.spile.exporters.drawing.layout.Overlaps;
+
+/** A builder can read every sheet of every sample: nothing lies on words, and what doesn't pass is shown. */
+class SampleSheetsTest {
+    private static final double SHOWN_MM = 0.01;
+
+    static List<Sample> samples() {
+        return Sample.all().toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void sheets_haveNothingOnTheirWords(Sample sample) {
+        var drawn = sample.sheets();
+        assertEquals(List.of(), drawn.refused());
+        assertFalse(drawn.set().sheets().isEmpty());
+        for (Sheet sheet : drawn.set().sheets()) {
+            assertEquals(List.of(), Overlaps.of(sheet), () -> sample + ", sheet " + sheet.name());
+        }
+    }
+
+    @Test
+    void saltmarsh_failingGapIsFlaggedAndDimensionedAtItsSize() {
+        Sample sample = Sample.named("saltmarsh");
+        Finding failing = sample.findings().worstFirst().get(0);
+        double gapMm = failing.value().orElseThrow().number();
+
+        Optional<Flag> flag = marks(sample).stream()
+                .filter(Flag.class::isInstance)
+                .map(Flag.class::cast)
+                .filter(each -> each.finding().equals(failing.id()))
+                .filter(each -> Math.abs(each.at().distance(each.to()) - gapMm) < SHOWN_MM)
+                .findFirst();
+        assertTrue(flag.isPresent(), "a section shows the gap of " + gapMm + " mm");
+        assertTrue(
+                marks(sample).stream()
+                        .filter(Dimensioned.class::isInstance)
+                        .map(Dimensioned.class::cast)
+                        .anyMatch(each -> each.span().from().distance(flag.get().at()) < SHOWN_MM
+                                && each.span().to().distance(flag.get().to()) < SHOWN_MM
+                                && Math.abs(each.span().measuredMm() - gapMm) < SHOWN_MM),
+                "the gap is dimensioned");
+    }
+
+    private static List<Mark> marks(Sample sample) {
+        List<Mark> marks = new ArrayList<>();
+        sample.sheets().set().sheets().forEach(sheet -> sheet.views().forEach(view -> marks.addAll(view.marks())));
+        return marks;
+    }
+}
