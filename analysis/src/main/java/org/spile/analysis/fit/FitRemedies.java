@@ -26,6 +26,7 @@ final class FitRemedies {
     private static final double STEP = 10;
     private static final int TRIES = 4;
     private static final int OFFERED = 4;
+    private static final int OFFERED_TIGHT = 2;
 
     private final Trial trial;
     private final Map<String, Site> sites = new HashMap<>();
@@ -36,7 +37,7 @@ final class FitRemedies {
         sweeps.forEach(sweep -> sites.put(sweep.site().stance(), sweep.site()));
     }
 
-    /** What would cure an answer that fails or is tight; best first. What is only tight gets one of each kind. */
+    /** What would cure an answer that fails or is tight; best first. What is only tight gets two, of different kinds. */
     List<Remedy> of(Answer answer) {
         Site site = sites.get(answer.question().stance());
         boolean fails = answer.outcome().verdict() == Verdict.FAILS;
@@ -46,14 +47,23 @@ final class FitRemedies {
                 .toList();
         List<Remedy> remedies = new ArrayList<>();
         Set<Lever.Chooses> found = EnumSet.noneOf(Lever.Chooses.class);
-        for (Lever lever : Lever.of(answer.outcome().stack(), drops)) {
-            if (remedies.size() < OFFERED && (fails || !found.contains(lever.kind()))) {
+        int most = fails ? OFFERED : OFFERED_TIGHT;
+        for (Lever lever : Lever.of(answer.outcome().stack(), drops, bought(site))) {
+            if (remedies.size() < most && (fails || !found.contains(lever.kind()))) {
                 Optional<Remedy> remedy = remedy(site, answer, lever);
                 remedy.ifPresent(remedies::add);
                 remedy.ifPresent(one -> found.add(lever.kind()));
             }
         }
         return remedies;
+    }
+
+    /** What is neither sheet round a spigot nor of layers comes from a maker. */
+    private static List<String> bought(Site site) {
+        return site.house().told().units().values().stream()
+                .filter(unit -> unit.joins().isEmpty() && unit.layers().isEmpty())
+                .map(unit -> unit.placed().path())
+                .toList();
     }
 
     private Optional<Remedy> remedy(Site site, Answer answer, Lever lever) {

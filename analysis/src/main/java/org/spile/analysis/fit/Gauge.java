@@ -7,6 +7,7 @@ import org.spile.geometry.house.Part;
 import org.spile.geometry.kernel.clearance.Clearance;
 import org.spile.geometry.kernel.clearance.Gap;
 import org.spile.geometry.kernel.measure.Stack;
+import org.spile.geometry.kernel.planar.GeometryTolerance;
 import org.spile.geometry.kernel.solid.Body;
 import org.spile.geometry.kernel.solid.Move;
 
@@ -75,11 +76,55 @@ final class Gauge {
         Vector3D at = near.onA().subtract(shift);
         Vector3D to = at.add(face.normal().multiply(gapMm));
         Ends ends = new Ends(at, to);
-        Stack stack = stack(subject, against, ends, normal).times(1 / normal.dot(face.normal()));
-        return new Pair(subject, against, new Keep.Ahead(face), other, gapMm, gapMm, ends, face.normal(), stack);
+        double factor = 1 / normal.dot(face.normal());
+        Spot worst = new Spot(ends, stack(subject, against, ends, normal).times(factor));
+        for (Ends flat : FlatFaces.corners(face.sheet(), other, face.normal().multiply(gapMm), normal)) {
+            worst = worst.orWorse(flat, stack(subject, against, flat, normal).times(factor));
+        }
+        return new Pair(
+                subject,
+                against,
+                new Keep.Ahead(face),
+                other,
+                gapMm,
+                gapMm,
+                worst.ends(),
+                face.normal(),
+                worst.stack());
+    }
+
+    /** The same pair, measured where its tolerances take most, if the faces that face each other are flat. */
+    static Pair atWorst(Pair pair) {
+        Vector3D across = pair.ends().to().subtract(pair.ends().at());
+        Spot worst = new Spot(pair.ends(), pair.stack());
+        for (Ends flat : FlatFaces.corners(pair.keep().body(0), pair.met(), across, pair.normal())) {
+            worst = worst.orWorse(flat, stack(pair.subject(), pair.against(), flat, pair.normal()));
+        }
+        return new Pair(
+                pair.subject(),
+                pair.against(),
+                pair.keep(),
+                pair.met(),
+                pair.lowMm(),
+                pair.highMm(),
+                worst.ends(),
+                pair.normal(),
+                worst.stack());
     }
 
     private static Stack stack(Part subject, Part against, Ends ends, Vector3D normal) {
         return against.flex().along(ends.to(), normal).minus(subject.flex().along(ends.at(), normal));
+    }
+
+    /** Two ends and the gap between them as a sum of readings. */
+    private record Spot(Ends ends, Stack stack) {
+        Spot orWorse(Ends others, Stack sum) {
+            boolean worse = down(sum) > down(stack) + GeometryTolerance.CONTACT_MM;
+            return worse ? new Spot(others, sum) : this;
+        }
+
+        private static double down(Stack sum) {
+            return sum.valueMm() - sum.worstLow();
+        }
     }
 }

@@ -35,15 +35,15 @@ final class GeneralClearance implements FitCheck {
         return answers;
     }
 
-    /** What comes nearest to each thing that meets nothing near. */
+    /** What comes nearest to each thing of which nothing was said yet. */
     @Override
     public List<Answer> otherwise(Site site, List<Answer> answers) {
         Set<String> met = new HashSet<>();
         for (Answer answer : answers) {
-            if (answer.question().check().equals(name())) {
-                met.add(answer.question().subject());
-                met.add(answer.pair().orElseThrow().against().thing());
-            }
+            answer.pair().ifPresent(pair -> {
+                met.add(pair.subject().thing());
+                met.add(pair.against().thing());
+            });
         }
         Map<String, Answer> nearest = new LinkedHashMap<>();
         for (Part part : site.solids()) {
@@ -94,6 +94,7 @@ final class GeneralClearance implements FitCheck {
         Demand demand = tie.isPresent() ? Demand.TOUCH : site.general();
         return Gauge.apart(subject, other)
                 .filter(pair -> tie.isPresent() ? pair.overlaps() : worthTelling(site, pair))
+                .map(Gauge::atWorst)
                 .map(pair -> held(site, pair, demand));
     }
 

@@ -32,18 +32,26 @@ record Lever(Reading reading, double factor, Chooses kind) {
         SECTION
     }
 
-    private static final Pattern PLACE = Pattern.compile("(units|terminals|runs)\\..*\\.at\\.[a-z]+");
+    private static final Pattern PLACE =
+            Pattern.compile("(units|terminals)\\.[^.]+\\.at\\.[a-z]+|runs\\.[^.]+\\.path\\[\\d+]\\.at\\.[a-z]+");
     private static final Pattern THICKNESS =
             Pattern.compile("cavities\\..*\\.linings\\[\\d+]\\.[^.]+|(runs|lines|units)\\..*\\.layers\\[\\d+]\\.[^.]+");
     private static final Pattern SECTION = Pattern.compile(
             "runs\\..*\\.path\\[\\d+]\\.(wide|high|long|round)|units\\..*\\.spigots\\..*\\.(wide|high|long|round)");
 
-    /** The levers among the readings of a stack, best first. */
-    static List<Lever> of(Stack stack, List<String> dropPaths) {
+    /**
+     * The levers among the readings of a stack, best first.
+     *
+     * @param dropPaths of the ceilings that can be lowered
+     * @param bought paths of units that come as they are: their spigots can't be changed
+     */
+    static List<Lever> of(Stack stack, List<String> dropPaths, List<String> bought) {
         List<Lever> levers = new ArrayList<>();
         for (Chooses kind : Chooses.values()) {
             for (Layer layer : stack.layers()) {
-                if (kind(layer.reading(), dropPaths).equals(Optional.of(kind))) {
+                boolean chosen =
+                        bought.stream().noneMatch(unit -> layer.reading().path().startsWith(unit + ".spigots."));
+                if (chosen && kind(layer.reading(), dropPaths).equals(Optional.of(kind))) {
                     levers.add(new Lever(layer.reading(), layer.factor(), kind));
                 }
             }

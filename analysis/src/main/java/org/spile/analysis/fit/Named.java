@@ -8,6 +8,8 @@ import org.spile.geometry.house.PartKind;
 
 /** How parts are named in findings: by the thing they belong to, but linings and shells by the side that is met. */
 final class Named {
+    private static final double MICRONS = 1000;
+
     private Named() {}
 
     static String against(Part part) {
@@ -22,6 +24,7 @@ final class Named {
         String piece = part.id().startsWith(part.thing() + ".")
                 ? part.id().substring(part.thing().length() + 1)
                 : part.id();
-        return site.station(part, ends.at()).map(mm -> new Where(part.thing(), piece, Quantity.mm(mm)));
+        return site.station(part, ends.at())
+                .map(mm -> new Where(part.thing(), piece, Quantity.mm(Math.rint(mm * MICRONS) / MICRONS)));
     }
 }

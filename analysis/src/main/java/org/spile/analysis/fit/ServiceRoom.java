@@ -18,7 +18,10 @@ final class ServiceRoom implements FitCheck {
         for (Part room : site.serviceRooms()) {
             for (Part other : site.near(room.body().bounds(), Nearest.LARGEST_TOLERANCE_MM)) {
                 if (site.asks(room, other) && !site.free(room, other)) {
-                    Gauge.apart(room, other).map(pair -> answer(site, pair)).ifPresent(answers::add);
+                    Gauge.apart(room, other)
+                            .map(Gauge::atWorst)
+                            .map(pair -> answer(site, pair))
+                            .ifPresent(answers::add);
                 }
             }
         }

@@ -1,6 +1,7 @@
 package org.spile.analysis.fit;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ final class Trial {
     private final House house;
     private final List<Sweep> sweeps;
     private final Map<String, Finding> was;
+    private final Map<String, Optional<Findings>> tried = new HashMap<>();
 
     /**
      * Sets up trials of a house.
@@ -31,8 +33,13 @@ final class Trial {
 
     /** What a change would do; empty if the house wouldn't add up any more. */
     Optional<Effect> of(String path, double value, String id) {
+        return tried.computeIfAbsent(path + "=" + value, edit -> findings(path, value))
+                .map(after -> effect(after, id));
+    }
+
+    private Optional<Findings> findings(String path, double value) {
         return house.with(Map.of(path, value)) instanceof Resolved.Sound sound
-                ? Optional.of(effect(Findings.of(findings(sound.house())), id))
+                ? Optional.of(Findings.of(findings(sound.house())))
                 : Optional.empty();
     }
 

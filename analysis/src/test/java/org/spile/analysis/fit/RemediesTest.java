@@ -22,7 +22,7 @@ class RemediesTest {
      * Under a rail whose underside is at 300 ± 1: a shelf at 0, 20 ± 0.5 of foam on it, a duct 240 clear + 2 x 1 of sheet +
      * 2 x 13 ± 1 of wrap = 268. Gap 300 - 20 - 268 = 12, asked 12: 0; less 1 + 0.5 + 2 = 3.5. So, each alone:
      *
-     * <p>shelf foam 20 - 3.5 = 16.5; duct 240 - 3.5 = 236.5 high. What is only tight gets one of each kind.
+     * <p>shelf foam 20 - 3.5 = 16.5; duct 240 - 3.5 = 236.5 high. What is only tight gets two, of different kinds.
      */
     @Test
     void eachLayerThatFillsTheGapMayShrink() {

@@ -11,6 +11,7 @@ import org.spile.analysis.finding.Finding;
 import org.spile.analysis.finding.Layer;
 import org.spile.analysis.finding.Verdict;
 import org.spile.geometry.house.House;
+import org.spile.geometry.house.Part;
 import org.spile.geometry.house.PartKind;
 import org.spile.geometry.house.told.ToldHouse;
 import org.spile.geometry.kernel.measure.Origin;
@@ -24,6 +25,7 @@ import org.spile.geometry.kernel.planar.Outline;
  * tolerance is a published one, its table is named.
  */
 class StackUpTest {
+    private static final Stack ZERO = Stack.ZERO;
 
     /**
      * roof 2244 ± 3, less 48 ± 2 to the top, less 200 ± 1 of body = 1996; battens' face 1962 ± 3 + 6 ± 0.5 + 19 ± 1 = 1987.
@@ -256,6 +258,39 @@ class StackUpTest {
                     .tie("lines.drain.path[1]", "units.cooler", true);
         });
         Asked.of(house).expect("fit.clearance/lines.drain/cavities.lobby-top.ceiling", 17.4, 5, 0.9, Verdict.PASSES);
+    }
+
+    /**
+     * A roof read as 300 ± 3 at y = 0 and as 300 ± 3 at y = 1000; a duct from y = 200 to 900 that hangs 20 from the first
+     * reading. Gap 20 all over, asked 5: +15. At y = 900 the roof is 0.1 of the first reading and 0.9 of the second, the duct
+     * all of the first: 0.9 x 3 + 0.9 x 3 = 5.4 against it, so +9.6. (At y = 200 it would only be 0.2 x 6 = 1.2.)
+     */
+    @Test
+    void flatFacesAreHeldWhereTheirTolerancesTakeMost() {
+        House house = HandHouse.of(Tell.house().done(), (scene, tape) -> {
+            Stack near = tape.read("trailers.bunk.roof.profile[1].up", 300, 3);
+            Stack far = tape.read("trailers.bunk.roof.profile[2].up", 300, 3);
+            Stack top = near.minus(tape.exact("runs.supply.path[1].at.top", 20));
+            scene.put(PartKind.DUCT, "runs.supply.path[1]", "bay", Box.upright(0, 500, 200, 900, ZERO, top));
+            Box flat = Box.upright(0, 500, 0, 1000, near, near.plus(50));
+            Part slab = flat.part(PartKind.LINING, "cavities.bay.top", "bay");
+            scene.parts()
+                    .add(new Part(
+                            slab.id(),
+                            slab.thing(),
+                            slab.kind(),
+                            slab.title(),
+                            slab.spaces(),
+                            slab.trailer(),
+                            slab.body(),
+                            (point, direction) -> {
+                                double share = point.getY() / 1000;
+                                Stack up = near.times(1 - share).plus(far.times(share));
+                                return Stack.constant(point.dot(direction))
+                                        .plus(up.minus(up.valueMm()).times(direction.getZ()));
+                            }));
+        });
+        Asked.of(house).expect("fit.clearance/runs.supply/cavities.bay.top", 20, 5, 15 - 5.4, Verdict.PASSES);
     }
 
     /** A guess is named: 30 ± 5 assumed between a pipe and a duct, asked 5. */
