@@ -1,5 +1,7 @@
 package org.spile.geometry.file;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** Where each value of a house file stands. Immutable. */
@@ -9,7 +11,7 @@ public final class Places {
 
     Places(Place whole, Map<String, Place> byPath) {
         this.whole = whole;
-        this.byPath = Map.copyOf(byPath);
+        this.byPath = Collections.unmodifiableMap(new LinkedHashMap<>(byPath));
     }
 
     /**

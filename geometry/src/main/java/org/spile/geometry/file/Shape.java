@@ -2,7 +2,9 @@ package org.spile.geometry.file;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,7 +37,7 @@ final class Shape<T> implements Form<T> {
         this.noun = noun;
         this.says = says;
         this.keys = List.copyOf(keys);
-        this.hints = Map.copyOf(hints);
+        this.hints = Collections.unmodifiableMap(new LinkedHashMap<>(hints));
         this.rest = rest;
         this.make = make;
     }

@@ -1,5 +1,6 @@
 package org.spile.geometry.house;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +21,7 @@ final class HouseModel implements House {
     HouseModel(ToldHouse told, Materials materials, Map<String, Double> values, Readings readings, Model model) {
         this.told = told;
         this.materials = materials;
-        this.values = Map.copyOf(values);
+        this.values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
         this.model = model;
         for (String stance : model.stances().ids()) {
             scenes.put(stance, new SceneModel(model, stance));

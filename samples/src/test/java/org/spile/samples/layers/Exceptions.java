@@ -26,7 +26,12 @@ final class Exceptions {
     static final Exceptions MOVING = new Exceptions(reasons(
             "geometry.kernel.planar.PlanarGap", WORKSPACE,
             "geometry.kernel.clearance.*", WORKSPACE,
+            "geometry.kernel.clearance.PairDistance", WORKSPACE,
+            "geometry.kernel.clearance.BroadPhase", "counts its nodes while it is built, and never after",
             "geometry.kernel.solid.ConvexHull", "grows point by point inside one call and is dropped",
+            "geometry.house.Walk", "walks along one run, corner by corner, and is dropped",
+            "geometry.file.DxfPaths", "steps through one text and is dropped",
+            "geometry.file.Scribe", "goes with one reading and is dropped",
             "exporters.drawing.layout.ViewDraft", "a view in the making: collects what a composer draws and asks for",
             "exporters.drawing.layout.SheetLayout", "a sheet in the making: collects views and words"));
 

@@ -22,8 +22,6 @@ import javax.tools.ToolProvider;
 /** The rules that only the source text shows; each answers with what breaks it, one line each. */
 final class SourceRules {
 
-    private static final int MOST_LINES = 400;
-
     private static final Set<Kind> TYPES = Set.of(Kind.CLASS, Kind.RECORD, Kind.INTERFACE, Kind.ENUM);
 
     private SourceRules() {}
@@ -79,16 +77,16 @@ final class SourceRules {
     }
 
     /** Files longer than any reader should have to hold in mind. */
-    static List<String> tooLong(List<Source> sources) {
+    static List<String> tooLong(List<Source> sources, int mostLines) {
         return sources.stream()
-                .filter(source -> source.text().lines().count() > MOST_LINES)
-                .map(source -> source.path() + " has more than " + MOST_LINES + " lines")
+                .filter(source -> source.text().lines().count() > mostLines)
+                .map(source -> source.path() + " has more than " + mostLines + " lines")
                 .toList();
     }
 
     /** Lines that put work off, name an author or silence every warning. */
     static List<String> lineFaults(List<Source> sources) {
-        var words = List.of("TO" + "DO", "FIX" + "ME", "XX" + "X", "@auth" + "or", "@SuppressWarnings(\"a" + "ll\")");
+        var words = List.of("TO" + "DO", "FIX" + "ME", "@auth" + "or", "@SuppressWarnings(\"a" + "ll\")");
         var found = new ArrayList<String>();
         for (var source : sources) {
             for (var word : words) {

@@ -95,8 +95,6 @@ public final class PlanarGap {
         reportApart();
     }
 
-    // ---- convex: separation over sides -------------------------------------------------------------------------
-
     private void findSeparation(Rings a, Rings b) {
         separation = Double.NEGATIVE_INFINITY;
         separateBySidesOf(a, b, true);
@@ -188,8 +186,6 @@ public final class PlanarGap {
         }
     }
 
-    // ---- any cores that are apart: corner against side ----------------------------------------------------------
-
     private void findClosest(Rings a, Rings b) {
         best2 = Double.POSITIVE_INFINITY;
         cornersAgainstSides(b, a, true);
@@ -255,8 +251,6 @@ public final class PlanarGap {
         }
     }
 
-    // ---- cores that are not convex: do they meet? ---------------------------------------------------------------
-
     private static boolean meet(Rings a, Rings b) {
         if (a.minX() > b.maxX() || b.minX() > a.maxX() || a.minY() > b.maxY() || b.minY() > a.maxY()) {
             return false;
@@ -312,8 +306,6 @@ public final class PlanarGap {
         return false;
     }
 
-    // ---- results ------------------------------------------------------------------------------------------------
-
     private void place(double ax, double ay, double bx, double by, double nx, double ny) {
         onAx = ax;
         onAy = ay;
@@ -355,38 +347,22 @@ public final class PlanarGap {
         return lowerMm;
     }
 
-    /**
-     * The witness on the first footprint.
-     *
-     * @return x in mm
-     */
+    /** The witness on the first footprint: its x in mm. */
     public double onAx() {
         return onAx;
     }
 
-    /**
-     * The witness on the first footprint.
-     *
-     * @return y in mm
-     */
+    /** The witness on the first footprint: its y in mm. */
     public double onAy() {
         return onAy;
     }
 
-    /**
-     * The witness on the second footprint.
-     *
-     * @return x in mm
-     */
+    /** The witness on the second footprint: its x in mm. */
     public double onBx() {
         return onBx;
     }
 
-    /**
-     * The witness on the second footprint.
-     *
-     * @return y in mm
-     */
+    /** The witness on the second footprint: its y in mm. */
     public double onBy() {
         return onBy;
     }

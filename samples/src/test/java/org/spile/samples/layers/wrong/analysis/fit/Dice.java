@@ -2,9 +2,7 @@ package org.spile.samples.layers.wrong.analysis.fit;
 
 import java.security.SecureRandom;
 import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import java.util.UUID;
 import java.util.concurrent.ThreadLocalRandom;
@@ -41,9 +39,5 @@ final class Dice {
 
     static int identity(Object thing) {
         return System.identityHashCode(thing);
-    }
-
-    static Map<String, String> byIdentity() {
-        return new IdentityHashMap<>();
     }
 }

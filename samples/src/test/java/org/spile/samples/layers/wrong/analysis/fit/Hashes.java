@@ -1,7 +1,6 @@
 package org.spile.samples.layers.wrong.analysis.fit;
 
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -12,32 +11,12 @@ final class Hashes {
 
     private Hashes() {}
 
-    static Map<String, String> keys() {
-        return new HashMap<>();
-    }
-
     static Map<String, String> copied(Map<String, String> names) {
         return Map.copyOf(names);
     }
 
     static Set<String> copied(Collection<String> names) {
         return Set.copyOf(names);
-    }
-
-    static Set<String> pair() {
-        return Set.of("deck", "roof");
-    }
-
-    static Set<String> many(String... names) {
-        return Set.of(names);
-    }
-
-    static Map<String, String> listed() {
-        return Map.of("deck", "oak", "roof", "ply");
-    }
-
-    static Map<String, String> entries() {
-        return Map.ofEntries(Map.entry("deck", "oak"));
     }
 
     static Set<String> collected(List<String> names) {
