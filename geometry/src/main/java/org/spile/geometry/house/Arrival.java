@@ -51,7 +51,8 @@ final class Arrival {
         } else if (target instanceof Target.Outside outside && inside(outside.from(), end)) {
             troubles.wrong(
                     course.path() + ".path",
-                    "says it ends outside, but its last leg ends within " + outside.from().title(),
+                    "says it ends outside, but its last leg ends within "
+                            + outside.from().title(),
                     "Let it go on: a way with rest goes to the edge.");
         }
     }
@@ -60,8 +61,7 @@ final class Arrival {
         boolean over = trailer.deck().outline().contains(Vector2D.of(end.getX(), end.getY()));
         boolean below = trailer.over()
                 .map(roof -> end.getZ()
-                        < roof.at(Stack.constant(roof.along().of(end)))
-                                .valueMm())
+                        < roof.at(Stack.constant(roof.along().of(end))).valueMm())
                 .orElse(true);
         return over && below && end.getZ() > AxisPlacing.SAME_PLACE_MM && !onEdge(trailer, end);
     }
@@ -128,9 +128,7 @@ final class Arrival {
                     && distance.far().isEmpty()) {
                 boolean up = face.get().outward().sign() < 0 != distance.out();
                 double value = readings.now(distance.near()).value() + (up ? 1 : -1) * ownAxis.of(own);
-                return value < 0
-                        ? ""
-                        : before + "set " + distance.near().path() + "=" + AxisPlacing.number(value);
+                return value < 0 ? "" : before + "set " + distance.near().path() + "=" + AxisPlacing.number(value);
             }
         }
         return "";

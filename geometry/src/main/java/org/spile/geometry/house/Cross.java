@@ -93,9 +93,8 @@ record Cross(Axis main, Map<Axis, Stack> sizes, Form form) {
         return main == other.main
                 && form == other.form
                 && sizes.keySet().stream()
-                        .allMatch(axis -> Math.abs(
-                                        size(axis).valueMm() - other.size(axis).valueMm())
-                                < 0.01);
+                        .allMatch(axis ->
+                                Math.abs(size(axis).valueMm() - other.size(axis).valueMm()) < 0.01);
     }
 
     /** The section of an opening, its side and up taken as the axes they lie nearest to. */

@@ -74,8 +74,7 @@ final class Devices {
                         id + " sits in " + before + " already",
                         "Give each place a device of its own: like: " + id + ".");
             } else if (units.inDuct(id)) {
-                placed(units.told(id), leg, (i + 1.0) / (through.size() + 1))
-                        .ifPresent(place -> places.put(id, place));
+                placed(units.told(id), leg, (i + 1.0) / (through.size() + 1)).ifPresent(place -> places.put(id, place));
             }
         }
     }

@@ -1,8 +1,8 @@
 package org.spile.geometry.house;
 
 import java.util.EnumSet;
-import java.util.Set;
 import java.util.Optional;
+import java.util.Set;
 import org.spile.geometry.house.duct.DuctLeg;
 import org.spile.geometry.house.spot.Axis;
 import org.spile.geometry.house.spot.Spot;

@@ -123,7 +123,8 @@ final class LegShapes {
         Cross start = leg.start().wrapped(wall);
         Cross end = leg.end().wrapped(wall);
         if (round && !mitredBefore && !mitredAfter && leg.start().same(leg.end())) {
-            return Optional.of(Rod.of(from, to, start.size(Cross.first(start.main())).times(0.5)));
+            return Optional.of(
+                    Rod.of(from, to, start.size(Cross.first(start.main())).times(0.5)));
         }
         boolean fine = start.form() != Cross.Form.RECTANGULAR || end.form() != Cross.Form.RECTANGULAR;
         Ring near = new Ring(from, start, fine);
@@ -198,14 +199,7 @@ final class LegShapes {
     }
 
     private static Shape wedge(
-            Spot centre,
-            Vector3D in,
-            Vector3D out,
-            Stack radius,
-            Cross outside,
-            Leg leg,
-            double from,
-            double to) {
+            Spot centre, Vector3D in, Vector3D out, Stack radius, Cross outside, Leg leg, double from, double to) {
         Axis kept = Slabs.third(Axis.nearest(in), leg.way().axis());
         Stack half = outside.size(Axis.nearest(in)).times(0.5);
         Stack side = outside.size(kept).times(0.5);

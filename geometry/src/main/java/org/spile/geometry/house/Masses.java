@@ -59,11 +59,13 @@ final class Masses {
     }
 
     void add(Stood stood) {
-        stood.placed().mass().ifPresent(mass -> points.add(new MassPoint(
-                stood.placed().path(),
-                stood.in().trailer(),
-                stood.shape().body().bounds().middle(),
-                readings.now(mass),
-                false)));
+        stood.placed()
+                .mass()
+                .ifPresent(mass -> points.add(new MassPoint(
+                        stood.placed().path(),
+                        stood.in().trailer(),
+                        stood.shape().body().bounds().middle(),
+                        readings.now(mass),
+                        false)));
     }
 }

@@ -94,7 +94,9 @@ final class Parting {
     private static boolean rests(ToldStation station, Axis axis) {
         return station.ways().entrySet().stream()
                 .anyMatch(entry -> entry.getValue().isEmpty()
-                        && Way.named(entry.getKey()).filter(w -> w.axis() == axis).isPresent());
+                        && Way.named(entry.getKey())
+                                .filter(w -> w.axis() == axis)
+                                .isPresent());
     }
 
     private static Axis mapped(Axis axis, Rigid back) {

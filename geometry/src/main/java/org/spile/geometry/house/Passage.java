@@ -29,7 +29,11 @@ final class Passage {
         for (Cavity cavity : spaces.cavities().values()) {
             if (cavity.trailer().id().equals(trailer)
                     && inside(
-                            cavity.plan().outline(), cavity.lower().bare(), Optional.of(cavity.upper().bare()), from, to)) {
+                            cavity.plan().outline(),
+                            cavity.lower().bare(),
+                            Optional.of(cavity.upper().bare()),
+                            from,
+                            to)) {
                 ids.add(cavity.id());
             }
         }
@@ -73,7 +77,9 @@ final class Passage {
         for (int i = 0; i + 1 < cuts.size(); i++) {
             double t0 = cuts.get(i);
             double t1 = cuts.get(i + 1);
-            if (t1 - t0 > LEAST_SHARE && plan.contains(a.lerp(b, (t0 + t1) / 2)) && between(lower, upper, from, to, t0, t1)) {
+            if (t1 - t0 > LEAST_SHARE
+                    && plan.contains(a.lerp(b, (t0 + t1) / 2))
+                    && between(lower, upper, from, to, t0, t1)) {
                 return true;
             }
         }

@@ -46,7 +46,8 @@ final class PathEnds {
             return takeoff(end);
         }
         if (terminals.knows(end.name())) {
-            Optional<TerminalPlace> place = Optional.ofNullable(terminals.places().get(end.name()));
+            Optional<TerminalPlace> place =
+                    Optional.ofNullable(terminals.places().get(end.name()));
             if (place.isEmpty() && troubles.none()) {
                 troubles.wrong(end.path(), end.name() + " sits in a duct", "Name it in a through, and end at a place.");
             }
@@ -63,12 +64,14 @@ final class PathEnds {
     /** Where a path goes, in that thing's own trailer's frame. */
     Optional<Target> target(ToldEnd end, Course course, Optional<Opening> start) {
         if (!end.onRun() && end.name().equals("outside")) {
-            return start.flatMap(opening -> Optional.ofNullable(spaces.trailers().get(opening.trailer()))
-                    .map(Target.Outside::new));
+            return start.flatMap(
+                    opening -> Optional.ofNullable(spaces.trailers().get(opening.trailer()))
+                            .map(Target.Outside::new));
         }
         Stood fixture = end.onRun() ? null : fixtures.get(end.name());
         if (fixture != null && !course.duct()) {
-            if (!start.map(opening -> opening.trailer().equals(fixture.in().trailer())).orElse(true)) {
+            if (!start.map(opening -> opening.trailer().equals(fixture.in().trailer()))
+                    .orElse(true)) {
                 troubles.wrong(
                         end.path(),
                         end.name() + " is on " + fixture.in().trailer() + ", but the path starts elsewhere",

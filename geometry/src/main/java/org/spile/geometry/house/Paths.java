@@ -95,8 +95,7 @@ final class Paths {
             otherToRun = there.get().then(here.get().inverse());
         }
         Target target = seen(own.get(), otherToRun);
-        Optional<List<Leg>> legs =
-                new Walk(course, start.get(), target, spaces, readings, troubles).legs();
+        Optional<List<Leg>> legs = new Walk(course, start.get(), target, spaces, readings, troubles).legs();
         if (legs.isEmpty()) {
             return Optional.empty();
         }

@@ -46,9 +46,10 @@ final class Ring {
             double angle = 2 * Math.PI * (k + 0.5) / n;
             double c = Math.signum(Math.cos(angle));
             double s = Math.signum(Math.sin(angle));
-            offs.add(fine && outside.form() != Cross.Form.RECTANGULAR
-                    ? curved(first, second, angle)
-                    : new Off(first.times(c), second.times(s)));
+            offs.add(
+                    fine && outside.form() != Cross.Form.RECTANGULAR
+                            ? curved(first, second, angle)
+                            : new Off(first.times(c), second.times(s)));
         }
         return offs;
     }
@@ -88,7 +89,8 @@ final class Ring {
         List<Spot> square = square();
         List<Off> offs = offs();
         for (int k = 0; k < square.size(); k++) {
-            Stack toward = (other.axis() == first ? offs.get(k).first() : offs.get(k).second()).times(other.sign());
+            Stack toward =
+                    (other.axis() == first ? offs.get(k).first() : offs.get(k).second()).times(other.sign());
             ring.add(square.get(k).plus(out.unit(), toward.times(-1)));
         }
         return ring;

@@ -132,7 +132,8 @@ final class Sections {
             return end;
         }
         Axis axis = side.get().axis();
-        Stack shift = from.size(axis).minus(to.size(axis)).times(0.5 * side.get().sign());
+        Stack shift =
+                from.size(axis).minus(to.size(axis)).times(0.5 * side.get().sign());
         return end.with(axis, end.get(axis).plus(shift));
     }
 

@@ -79,9 +79,10 @@ sealed interface Target {
         @Override
         public Stack rest(Way way) {
             return switch (way) {
-                case UP -> from.over()
-                        .map(roof -> roof.greatest(from.deck().extent(roof.along())))
-                        .orElse(Stack.ZERO);
+                case UP ->
+                    from.over()
+                            .map(roof -> roof.greatest(from.deck().extent(roof.along())))
+                            .orElse(Stack.ZERO);
                 case DOWN -> Stack.ZERO;
                 case FORWARD, AFT, LEFT, RIGHT -> from.edge(way);
             };

@@ -18,7 +18,7 @@ record TerminalPlace(ToldTerminal told, Enclosure in, Opening opening, Optional<
     }
 
     Optional<Piece> piece(List<String> spaces) {
-        return body.map(shape -> Piece.of(
-                path(), path(), PartKind.TERMINAL, told.placed().title(), spaces, in.trailer(), shape));
+        return body.map(shape ->
+                Piece.of(path(), path(), PartKind.TERMINAL, told.placed().title(), spaces, in.trailer(), shape));
     }
 }

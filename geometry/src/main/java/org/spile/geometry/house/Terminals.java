@@ -28,11 +28,7 @@ final class Terminals {
     private final Troubles troubles;
 
     Terminals(
-            Map<String, ToldTerminal> told,
-            Set<String> devices,
-            Spaces spaces,
-            Readings readings,
-            Troubles troubles) {
+            Map<String, ToldTerminal> told, Set<String> devices, Spaces spaces, Readings readings, Troubles troubles) {
         this.told = told;
         this.spaces = spaces;
         this.readings = readings;
@@ -42,8 +38,9 @@ final class Terminals {
                     && terminal.placed().at().isEmpty()
                     && terminal.placed().in().isEmpty();
             if (!unplaced) {
-                spaces.of(terminal.placed(), false).flatMap(in -> place(terminal, in)).ifPresent(place -> places.put(
-                        terminal.placed().id(), place));
+                spaces.of(terminal.placed(), false)
+                        .flatMap(in -> place(terminal, in))
+                        .ifPresent(place -> places.put(terminal.placed().id(), place));
             } else if (!devices.contains(terminal.placed().id())) {
                 troubles.wrong(
                         terminal.placed().path(),
@@ -126,13 +123,7 @@ final class Terminals {
         });
         known.put(Axis.Z, sizes.highMm().map(readings::of).orElse(Stack.ZERO));
         Asked asked = new Asked(
-                terminal.placed().path(),
-                terminal.placed().at(),
-                known,
-                round,
-                Asked.ownWords(),
-                in,
-                Unsaid.STANDS);
+                terminal.placed().path(), terminal.placed().at(), known, round, Asked.ownWords(), in, Unsaid.STANDS);
         return new Placing(readings, troubles).block(asked).map(block -> {
             Spot top = block.middle().with(Axis.Z, block.z().high());
             Opening opening = opening(

@@ -78,7 +78,9 @@ final class TieMaker {
 
     private void lining(Stood stood, FaceDistance distance, Piece piece, Way out) {
         boolean own = piece.id().equals("cavities." + stood.in().id() + "." + distance.face());
-        boolean ceiling = out == Way.UP && distance.face().equals("ceiling") && piece.spaces().contains(stood.in().id());
+        boolean ceiling = out == Way.UP
+                && distance.face().equals("ceiling")
+                && piece.spaces().contains(stood.in().id());
         if (own || ceiling) {
             boolean cutsIn = distance.out() || piece.shown().isPresent();
             ties.parts(
@@ -99,8 +101,7 @@ final class TieMaker {
     void leaf(MoverPlace place, Way face) {
         Vector3D middle = place.stood().shape().body().bounds().middle();
         for (Piece piece : built(place.stood().in().trailer())) {
-            boolean wall = piece.kind() == PartKind.SHELL
-                    && looks(piece, face);
+            boolean wall = piece.kind() == PartKind.SHELL && looks(piece, face);
             if (wall || piece.shape().give().outsideMm(middle) <= SET_AGAINST_MM) {
                 ties.parts(place.path(), piece.id(), "set into it", true);
             }

@@ -47,11 +47,11 @@ final class Walk {
     /** Its legs; nothing, and a trouble, if a station can't be followed. */
     Optional<List<Leg>> legs() {
         int first = course.stations().isEmpty() || moves(course.stations().get(0)) ? 0 : 1;
-        Optional<ToldStation> opening = first == 0
-                ? Optional.empty()
-                : Optional.of(course.stations().get(0));
+        Optional<ToldStation> opening =
+                first == 0 ? Optional.empty() : Optional.of(course.stations().get(0));
         if (first == course.stations().size()) {
-            return none(course.path() + ".path", "no station says a way", "Write where it goes: path: [{forward: rest}].");
+            return none(
+                    course.path() + ".path", "no station says a way", "Write where it goes: path: [{forward: rest}].");
         }
         for (int i = first; i < course.stations().size(); i++) {
             if (!follow(i, opening)) {
@@ -69,15 +69,17 @@ final class Walk {
         ToldStation station = course.stations().get(i);
         boolean last = i + 1 == course.stations().size();
         if (!moves(station)) {
-            return none(station.path(), "says no way", "Only the first station may be a section alone.").isPresent();
+            return none(station.path(), "says no way", "Only the first station may be a section alone.")
+                    .isPresent();
         }
         Map<Axis, Stack> move = new EnumMap<>(Axis.class);
         if (!ways(station, move)) {
             return false;
         }
         Set<Axis> typed = EnumSet.noneOf(Axis.class);
-        station.ways().forEach((word, reading) ->
-                reading.flatMap(r -> Way.named(word)).ifPresent(way -> typed.add(way.axis())));
+        station.ways()
+                .forEach((word, reading) ->
+                        reading.flatMap(r -> Way.named(word)).ifPresent(way -> typed.add(way.axis())));
         Optional<Way> way = main(station, move);
         if (way.isEmpty() || !turnsFairly(station, way.get())) {
             return false;
@@ -121,10 +123,13 @@ final class Walk {
             }
             Axis axis = way.get().axis();
             if (move.containsKey(axis)) {
-                return none(station.path(), "goes two ways along one line", "Write their difference.").isPresent();
+                return none(station.path(), "goes two ways along one line", "Write their difference.")
+                        .isPresent();
             }
             if (entry.getValue().isPresent()) {
-                move.put(axis, readings.of(entry.getValue().get()).times(way.get().sign()));
+                move.put(
+                        axis,
+                        readings.of(entry.getValue().get()).times(way.get().sign()));
             } else if (!rest(station, way.get(), move)) {
                 return false;
             }
@@ -156,8 +161,7 @@ final class Walk {
         double most = 0;
         for (Map.Entry<Axis, Stack> part : move.entrySet()) {
             double far = Math.abs(part.getValue().valueMm());
-            boolean goesOn = !legs.isEmpty()
-                    && legs.get(legs.size() - 1).way().axis() == part.getKey();
+            boolean goesOn = !legs.isEmpty() && legs.get(legs.size() - 1).way().axis() == part.getKey();
             if (far > most || (far == most && far > 0 && goesOn)) {
                 most = far;
                 best = Way.of(part.getKey(), part.getValue().valueMm());
@@ -186,7 +190,8 @@ final class Walk {
                     in.get().id() + " has no face \"" + first.face() + "\"",
                     "Its faces: " + String.join(", ", in.get().faces().keySet()) + ".");
         }
-        return Optional.of(Way.of(axis.get(), raw.get().minus(at.get(axis.get())).valueMm()));
+        return Optional.of(
+                Way.of(axis.get(), raw.get().minus(at.get(axis.get())).valueMm()));
     }
 
     private Optional<Enclosure> enclosure(ToldStation station) {
@@ -219,9 +224,8 @@ final class Walk {
         if (in.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Axis> next = i + 1 < course.stations().size()
-                ? next(course.stations().get(i + 1))
-                : Optional.empty();
+        Optional<Axis> next =
+                i + 1 < course.stations().size() ? next(course.stations().get(i + 1)) : Optional.empty();
         for (FaceDistance distance : station.at()) {
             Optional<Axis> axis = axis(in.get(), distance);
             Stack half = axis.map(a -> half(end, a, next.orElse(way.axis()))).orElse(Stack.ZERO);
@@ -304,7 +308,9 @@ final class Walk {
     private void fall(Way way, Map<Axis, Stack> move) {
         if (course.fall().isPresent() && way.axis() != Axis.Z && !move.containsKey(Axis.Z)) {
             Stack along = FirstOrder.magnitude(move.get(way.axis()));
-            move.put(Axis.Z, FirstOrder.product(along, readings.of(course.fall().get())).times(-1));
+            move.put(
+                    Axis.Z,
+                    FirstOrder.product(along, readings.of(course.fall().get())).times(-1));
         }
     }
 

@@ -57,7 +57,9 @@ class ExpectedFindingsTest {
                 List.of("cavities.lobby-top.ceiling.drop=16.5"),
                 gap.remedies().get(0).set());
         assertEquals(List.of(), failing(sample.findings("cavities.lobby-top.ceiling.drop=16.5")));
-        assertEquals(1, failing(sample.findings("cavities.lobby-top.ceiling.drop=5.9")).size());
+        assertEquals(
+                1,
+                failing(sample.findings("cavities.lobby-top.ceiling.drop=5.9")).size());
         assertEquals(Verdict.TIGHT, verdict(sample, gap, "16.4"));
         assertEquals(Verdict.PASSES, verdict(sample, gap, "16.5"));
     }
@@ -106,6 +108,7 @@ class ExpectedFindingsTest {
     }
 
     private static String says(Optional<Quantity> quantity) {
-        return quantity.map(each -> Written.number(each.number(), 2) + " " + each.unit()).orElse("-");
+        return quantity.map(each -> Written.number(each.number(), 2) + " " + each.unit())
+                .orElse("-");
     }
 }

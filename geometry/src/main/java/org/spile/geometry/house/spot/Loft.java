@@ -189,7 +189,8 @@ public final class Loft implements Give {
     /** The unit normal of a triangle of the surface, away from the middle; null if it has no area. */
     private Vector3D outward(int[] triangle) {
         Vector3D a = at.get(triangle[0]);
-        Vector3D normal = at.get(triangle[1]).subtract(a).cross(at.get(triangle[2]).subtract(a));
+        Vector3D normal =
+                at.get(triangle[1]).subtract(a).cross(at.get(triangle[2]).subtract(a));
         if (!(normal.norm() > FLAT_MM2)) {
             return null;
         }
