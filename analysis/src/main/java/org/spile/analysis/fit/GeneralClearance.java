@@ -42,7 +42,9 @@ final class GeneralClearance implements FitCheck {
         for (Answer answer : answers) {
             answer.pair().ifPresent(pair -> {
                 met.add(pair.subject().thing());
-                met.add(pair.against().thing());
+                if (answer.question().check().equals(name())) {
+                    met.add(pair.against().thing());
+                }
             });
         }
         Map<String, Answer> nearest = new LinkedHashMap<>();
