@@ -1,6 +1,7 @@
 package org.spile.exporters.dxf;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.spile.exporters.drawing.Extent;
@@ -11,10 +12,11 @@ import org.spile.exporters.drawing.View;
  * Where each view of all sheets lies in the one model space, at 1:1.
  *
  * <p>A view in the site's own coordinates stays there, unless another one already does: then it is moved aside, like every
- * other view, to the right of all before it. Each viewport notes the shift in its extended data.
+ * other view, below all that are in place, one row a sheet. Each viewport notes the shift in its extended data.
  */
 final class ModelSpace {
-    private static final double GAP_SHARE = 0.1;
+    private static final double GAP_SHARE = 0.05;
+    private static final double LEAST_WIDE_MM = 1000;
 
     private final List<Placed> views = new ArrayList<>();
 
@@ -35,28 +37,41 @@ final class ModelSpace {
 
     static ModelSpace of(List<Sheet> sheets) {
         var space = new ModelSpace();
-        var moved = new ArrayList<Placed>();
+        var moved = new LinkedHashMap<String, List<Placed>>();
         for (var sheet : sheets) {
             for (var view : sheet.views()) {
                 var inPlace = new Placed(sheet, view, Vector2D.ZERO);
                 var free =
                         space.views.stream().noneMatch(other -> other.window().overlaps(view.window()));
-                (view.inPlace() && free ? space.views : moved).add(inPlace);
+                if (view.inPlace() && free) {
+                    space.views.add(inPlace);
+                } else {
+                    moved.computeIfAbsent(sheet.name(), none -> new ArrayList<>())
+                            .add(inPlace);
+                }
             }
         }
-        moved.forEach(space::beside);
+        space.below(List.copyOf(moved.values()));
         return space;
     }
 
-    private void beside(Placed placed) {
-        var window = placed.view().window();
-        if (views.isEmpty()) {
-            views.add(placed);
-            return;
+    /** One row a sheet, each below the one before. */
+    private void below(List<List<Placed>> rows) {
+        var base = views.isEmpty() ? new Extent(0, 0, 0, 0) : extent();
+        var gap = GAP_SHARE * Math.max(base.wide(), LEAST_WIDE_MM);
+        var top = views.isEmpty() ? 0 : base.minY() - gap;
+        for (var row : rows) {
+            var x = base.minX();
+            var high = 0.0;
+            for (var placed : row) {
+                var window = placed.view().window();
+                var shift = Vector2D.of(x - window.minX(), top - window.maxY());
+                views.add(new Placed(placed.sheet(), placed.view(), shift));
+                x += window.wide() + gap;
+                high = Math.max(high, window.high());
+            }
+            top -= high + gap;
         }
-        var all = extent();
-        var shift = Vector2D.of(all.maxX() + GAP_SHARE * all.wide() - window.minX(), all.minY() - window.minY());
-        views.add(new Placed(placed.sheet(), placed.view(), shift));
     }
 
     /** All views, in the order they are written. */

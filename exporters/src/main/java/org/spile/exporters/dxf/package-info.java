@@ -3,7 +3,7 @@
  *
  * <p>Read {@link org.spile.exporters.dxf.DxfWriter} first: it writes the sections in order, one class a section or kind of
  * entity. {@code ModelSpace} decides where each view lies in the one space they share: a plan at its true place, other views
- * beside it, all at 1:1. Each sheet is a layout with a viewport a view and its frame, notes and title block in paper space.
+ * below it, one row a sheet, all at 1:1. Each sheet is a layout with a viewport a view and its frame, notes and title block in paper space.
  *
  * <p>A dimension is written twice, as the format demands: as a definition (points, measured value, style) and as a block that
  * holds what the layout drew; both come from the same {@code Dimensioned}, so they agree.

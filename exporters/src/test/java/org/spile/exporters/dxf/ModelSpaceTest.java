@@ -11,7 +11,7 @@ import org.spile.exporters.drawing.StationSheets;
 class ModelSpaceTest {
 
     @Test
-    void thePlanStaysInItsPlace_otherViewsStandBesideIt() {
+    void thePlanStaysInItsPlace_otherViewsStandBelowIt() {
         var space = ModelSpace.of(StationSheets.set().sheets());
         assertEquals(3, space.views().size());
         assertEquals("plan", space.views().get(0).view().name());

@@ -22,6 +22,7 @@ final class PanelRows {
     private static final double HEADING_MM = 8;
     private static final double AFTER_MM = 3;
     private static final double SMALL_PANEL_MM = 45;
+    private static final int SMALL_ITEM_LINES = 10;
     private static final double SWATCH_WIDE_MM = 14;
     private static final double SWATCH_HIGH_MM = 6;
 
@@ -88,7 +89,10 @@ final class PanelRows {
             for (var i = 0; i < lines.size(); i++) {
                 var label = i == 0 ? item.label() : "";
                 var line = lines.get(i);
-                rows.add(new Row(LINE_MM, i == 0 && lines.size() > 1, top -> words(top, label, inset, line)));
+                rows.add(new Row(
+                        LINE_MM,
+                        i + 1 < lines.size() && lines.size() <= SMALL_ITEM_LINES,
+                        top -> words(top, label, inset, line)));
             }
             rows.add(new Row(0.8, false, top -> List.of()));
         }

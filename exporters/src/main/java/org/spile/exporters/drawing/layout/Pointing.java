@@ -34,7 +34,7 @@ final class Pointing {
     private static final double LATER_ANGLE_MM = 0.2;
     private static final double CROSSED_THREAD_MM = 8;
     private static final double CROSSED_EDGE_MM = 2;
-    private static final double COVERED_LINE_MM = 10;
+    private static final double COVERED_LINE_MM = 30;
 
     private final Ground ground;
     private final double unit;
