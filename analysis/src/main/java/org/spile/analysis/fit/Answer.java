@@ -67,8 +67,8 @@ record Answer(
                 Optional.of(face.swept(upToMm).bounds()));
     }
 
-    String slot() {
-        return question.slot();
+    String id() {
+        return question.id();
     }
 
     /** This answer, which any change puts in doubt, as that something is the nearest. */

@@ -32,8 +32,8 @@ final class ServiceRoom implements FitCheck {
     public List<Answer> otherwise(Site site, List<Answer> answers) {
         List<Answer> nearest = new ArrayList<>();
         for (Part room : site.serviceRooms()) {
-            String slot = Question.of(name(), room.id(), site.stance()).slot();
-            if (answers.stream().noneMatch(answer -> answer.slot().equals(slot))) {
+            String id = Question.of(name(), room.id(), site.stance()).id();
+            if (answers.stream().noneMatch(answer -> answer.id().equals(id))) {
                 Nearest.to(site, room)
                         .map(pair -> answer(site, pair).fleeting())
                         .ifPresent(nearest::add);

@@ -57,7 +57,7 @@ record Sweep(Site site, List<Answer> answers) {
     List<Answer> standing() {
         Map<String, Answer> worst = new LinkedHashMap<>();
         for (Answer answer : answers) {
-            worst.merge(answer.slot(), answer, (one, other) -> Worst.FIRST.compare(other, one) < 0 ? other : one);
+            worst.merge(answer.id(), answer, (one, other) -> Worst.FIRST.compare(other, one) < 0 ? other : one);
         }
         return List.copyOf(worst.values());
     }

@@ -19,8 +19,8 @@ import org.spile.geometry.kernel.planar.Outline;
  * </pre>
  */
 final class Lobby {
-    static final String BOTTOM = "fit.maker/units.cooler.clearance.bottom/cavities.lobby-top.ceiling";
-    static final String TOP = "fit.maker/units.cooler.clearance.top/cavities.lobby-top.top";
+    static final String BOTTOM = "fit.maker/units.cooler.clearance.bottom";
+    static final String TOP = "fit.maker/units.cooler.clearance.top";
     static final String VOID = "fit.void/units.cooler/cavities.lobby-top";
     static final String HEADROOM = "fit.headroom/rooms.lobby";
 

@@ -73,8 +73,7 @@ class RemediesTest {
     @Test
     void unitMovesUpWhenThatAloneCures() {
         House house = hung(60);
-        Finding finding = Asked.of(house)
-                .expect("fit.maker/units.cooler.clearance.bottom/fixtures.shelf", 30, 40, -11, Verdict.FAILS);
+        Finding finding = Asked.of(house).expect("fit.maker/units.cooler.clearance.bottom", 30, 40, -11, Verdict.FAILS);
         assertEquals(
                 List.of(new Remedy(
                         "set cooler at top 49 mm instead of 60 mm (50 mm would do as drawn)",
@@ -85,7 +84,7 @@ class RemediesTest {
     /** The same cooler 25 below the roof: 11 up would leave 14 of the 20 asked above, so that is no remedy. */
     @Test
     void unitDoesNotMoveIntoAnotherDemand() {
-        Finding finding = Asked.of(hung(25)).finding("fit.maker/units.cooler.clearance.bottom/fixtures.shelf");
+        Finding finding = Asked.of(hung(25)).finding("fit.maker/units.cooler.clearance.bottom");
         assertEquals(Verdict.FAILS, finding.verdict());
         assertTrue(finding.remedies().isEmpty(), finding.remedies().toString());
     }

@@ -31,7 +31,7 @@ class SlopeTest {
     @Test
     void liningCountsMoreStraightUp() {
         Finding finding = Asked.of(house(Map.of("top", 72.0)))
-                .expect("fit.maker/units.cooler.clearance.top/cavities.loft.top", 75, 72, -0.75, Verdict.TIGHT);
+                .expect("fit.maker/units.cooler.clearance.top", 75, 72, -0.75, Verdict.TIGHT);
         Layer lining = finding.stack().stream()
                 .filter(layer -> layer.label().endsWith("pir"))
                 .findFirst()
