@@ -4,22 +4,29 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.spile.analysis.finding.Findings;
 import org.spile.analysis.whole.Checks;
+import org.spile.exporters.table.EchoText;
 import org.spile.exporters.table.Ink;
 import org.spile.exporters.table.Report;
 import org.spile.exporters.table.ReportJson;
 import org.spile.exporters.table.ReportText;
+import org.spile.geometry.house.told.AsUnderstood;
 
 /** {@code check}: every finding of a house, on the screen or as JSON. */
 final class CheckCommand implements Command {
     private static final CommandOption JSON = CommandOption.flag(
             "json", "Prints one JSON object instead; docs/reference/findings.schema.json describes it.");
 
+    private static final CommandOption ECHO =
+            CommandOption.flag("echo", "Says first how each thing of the file was understood.");
+
     @Override
     public Usage usage() {
         var options = new ArrayList<CommandOption>();
         options.add(Asked.ONLY);
         options.addAll(HouseInput.OPTIONS);
+        options.add(ECHO);
         options.add(JSON);
         return new Usage(
                 "check",
@@ -49,6 +56,9 @@ final class CheckCommand implements Command {
 
     @Override
     public ExitStatus run(Words words, Console console) {
+        if (words.has(ECHO.name()) && words.has(JSON.name())) {
+            return console.refuse(new Refusal("--echo is for people, --json for programs", "leave one of them out"));
+        }
         var asked = Asked.in(words);
         if (asked instanceof Asked.Unheard unheard) {
             return console.refuse(unheard.why());
@@ -58,29 +68,31 @@ final class CheckCommand implements Command {
             return HouseInput.complain(opened, console);
         }
         var findings = ((Asked.Named) asked).answer(sound.house());
-        print(
-                new Report(
-                        BuildVersion.number(),
-                        sound.file(),
-                        sound.house().told().title(),
-                        sound.options(),
-                        sound.house().stances(),
-                        findings),
-                words.has(JSON.name()),
-                console);
-        return findings.anyFails() ? ExitStatus.SOMETHING_FAILS : ExitStatus.NOTHING_FAILS;
-    }
-
-    private static void print(Report report, boolean json, Console console) {
         try {
-            if (json) {
-                ReportJson.write(report, console.out());
-            } else {
-                ReportText.in(console.colour() ? Ink.COLOUR : Ink.PLAIN).write(report, console.out());
-            }
+            print(sound, findings, words, console);
         } catch (IOException e) {
             // A print writer keeps its troubles to itself; the process asks for them at its end.
             throw new UncheckedIOException(e);
         }
+        return findings.anyFails() ? ExitStatus.SOMETHING_FAILS : ExitStatus.NOTHING_FAILS;
+    }
+
+    private static void print(Opened.Sound sound, Findings findings, Words words, Console console) throws IOException {
+        var told = sound.house().told();
+        var report = new Report(
+                BuildVersion.number(),
+                sound.file(),
+                told.title(),
+                sound.options(),
+                sound.house().stances(),
+                findings);
+        if (words.has(JSON.name())) {
+            ReportJson.write(report, console.out());
+            return;
+        }
+        if (words.has(ECHO.name())) {
+            EchoText.write(AsUnderstood.of(told), console.out());
+        }
+        ReportText.in(console.colour() ? Ink.COLOUR : Ink.PLAIN).write(report, console.out());
     }
 }

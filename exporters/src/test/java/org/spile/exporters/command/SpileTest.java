@@ -73,6 +73,12 @@ class SpileTest {
     }
 
     @Test
+    void echoAndJson_oneOfThem() {
+        Answer.to("check", "house.yaml", "--echo", "--json")
+                .assertRefused("--echo is for people", "leave one of them out");
+    }
+
+    @Test
     void strangeCheck_theNearest() {
         Answer.to("check", "house.yaml", "--only", "fit.clearanse")
                 .assertRefused("there is no check \"fit.clearanse\"", "did you mean fit.clearance?");

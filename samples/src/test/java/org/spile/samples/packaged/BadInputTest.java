@@ -149,13 +149,13 @@ class BadInputTest {
     @Test
     void outlinePathOutOfTheFolder(TestInfo test) throws Exception {
         house(outlineFrom("../secret.dxf, layer: A"));
-        assertBad(test, "house.yaml:3:21: ", "../secret.dxf");
+        assertBad(test, "house.yaml:3:14: ", "../secret.dxf");
     }
 
     @Test
     void outlinePathFromTheRoot(TestInfo test) throws Exception {
         house(outlineFrom("/etc/passwd, layer: A"));
-        assertBad(test, "house.yaml:3:21: ", "/etc/passwd");
+        assertBad(test, "house.yaml:3:14: ", "/etc/passwd");
     }
 
     @Test
@@ -164,7 +164,7 @@ class BadInputTest {
         Files.createSymbolicLink(folder.resolve("plan.dxf"), outside);
         house(outlineFrom("plan.dxf, layer: A"));
         try {
-            assertBad(test, "house.yaml:3:21: ", "plan.dxf");
+            assertBad(test, "house.yaml:3:14: ", "plan.dxf");
         } finally {
             Files.delete(outside);
         }

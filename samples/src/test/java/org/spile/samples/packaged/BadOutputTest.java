@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -138,7 +139,7 @@ class BadOutputTest {
         var found = new TreeMap<String, String>();
         try (var paths = Files.list(folder.resolve("sheets"))) {
             for (var path : (Iterable<Path>) paths::iterator) {
-                found.put(path.getFileName().toString(), Files.readString(path));
+                found.put(path.getFileName().toString(), Files.readString(path, StandardCharsets.ISO_8859_1));
             }
         }
         assertTrue(found.size() > 1, found::toString);

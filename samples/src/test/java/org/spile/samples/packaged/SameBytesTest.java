@@ -10,18 +10,31 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Same input, same bytes: run to run, in a language with a decimal comma, and in one with digits of its own. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class SameBytesTest {
     private static final String HOUSE =
             SpileJar.ROOT.resolve("samples/saltmarsh/house.yaml").toString();
 
     @TempDir
     private Path folder;
+
+    private SpileJar.Ended text;
+    private SpileJar.Ended json;
+
+    @BeforeAll
+    void here() throws Exception {
+        text = new SpileJar(folder).run("check", HOUSE);
+        json = new SpileJar(folder).run("check", HOUSE, "--json");
+        assertTrue(text.status() < 2, text.err());
+    }
 
     @ParameterizedTest
     @ValueSource(
@@ -33,10 +46,9 @@ class SameBytesTest {
                 "-XX:+UnlockExperimentalVMOptions -XX:hashCode=2"
             })
     void check_everywhereTheSame(String java) throws Exception {
-        var here = new SpileJar(folder);
         var flags = List.of(java.split(" ", -1));
-        assertEquals(here.run("check", HOUSE), here.run(flags, "check", HOUSE));
-        assertEquals(here.run("check", HOUSE, "--json"), here.run(flags, "check", HOUSE, "--json"));
+        assertEquals(text, new SpileJar(folder).run(flags, "check", HOUSE));
+        assertEquals(json, new SpileJar(folder).run(flags, "check", HOUSE, "--json"));
     }
 
     @Test
