@@ -46,14 +46,20 @@ class ClearanceLawsTest {
                 case 1 -> random.lump();
                 case 2 -> Prism.box(0, 0, 0, random.between(5, 300), random.between(5, 300), top);
                 case 3 -> Prism.round(0, 0, random.between(5, 100), 0, top);
-                case 4 -> Prism.of(
-                        Outline.of(List.of(
-                                Vector2D.of(0, 0), Vector2D.of(300, 0), Vector2D.of(300, 80),
-                                Vector2D.of(90, 80), Vector2D.of(90, 200), Vector2D.of(0, 200))),
-                        0,
-                        top);
-                case 5 -> Prism.of(Footprint.slot(Vector2D.of(0, 0), Vector2D.of(200, 0), 30), 0, top)
-                        .rounded(random.between(0, 20));
+                case 4 ->
+                    Prism.of(
+                            Outline.of(List.of(
+                                    Vector2D.of(0, 0),
+                                    Vector2D.of(300, 0),
+                                    Vector2D.of(300, 80),
+                                    Vector2D.of(90, 80),
+                                    Vector2D.of(90, 200),
+                                    Vector2D.of(0, 200))),
+                            0,
+                            top);
+                case 5 ->
+                    Prism.of(Footprint.slot(Vector2D.of(0, 0), Vector2D.of(200, 0), 30), 0, top)
+                            .rounded(random.between(0, 20));
                 default -> RoundCylinder.of(from, from.add(random.direction().multiply(250)), 40);
             };
         }
@@ -176,16 +182,22 @@ class ClearanceLawsTest {
         for (int i = 0; i < 3000; i++) {
             long seed = r.nextLong();
             try {
-            Case c = Case.of(seed);
-            swappingTheTwoKeepsTheDistance(c);
-            movingBothTogetherKeepsTheDistance(c);
-            roundingTakesItsRadiusOff(c);
-            aShiftChangesTheDistanceByNoMoreThanItself(c);
-            alongTheDirectionItGrowsByTheWholeShift(c);
-            witnessesLieOneDistanceApart(c);
-            aWiderMarginBlocksMore(c);
-            theLeastTravelIsClear(c);
-            } catch (Throwable t) { System.out.println(i + " " + t + " " + java.util.Arrays.stream(t.getStackTrace()).filter(e->e.getClassName().contains("Laws")).findFirst()+ "\n   " + Case.of(seed)); }
+                Case c = Case.of(seed);
+                swappingTheTwoKeepsTheDistance(c);
+                movingBothTogetherKeepsTheDistance(c);
+                roundingTakesItsRadiusOff(c);
+                aShiftChangesTheDistanceByNoMoreThanItself(c);
+                alongTheDirectionItGrowsByTheWholeShift(c);
+                witnessesLieOneDistanceApart(c);
+                aWiderMarginBlocksMore(c);
+                theLeastTravelIsClear(c);
+            } catch (Throwable t) {
+                System.out.println(i + " " + t + " "
+                        + java.util.Arrays.stream(t.getStackTrace())
+                                .filter(e -> e.getClassName().contains("Laws"))
+                                .findFirst()
+                        + "\n   " + Case.of(seed));
+            }
         }
     }
 }

@@ -35,8 +35,12 @@ class CutTest {
     @Test
     void aSharpPrismIsCutAlongItsOutline() {
         Outline angle = Outline.of(List.of(
-                Vector2D.of(0, 0), Vector2D.of(300, 0), Vector2D.of(300, 100),
-                Vector2D.of(100, 100), Vector2D.of(100, 250), Vector2D.of(0, 250)));
+                Vector2D.of(0, 0),
+                Vector2D.of(300, 0),
+                Vector2D.of(300, 100),
+                Vector2D.of(100, 100),
+                Vector2D.of(100, 250),
+                Vector2D.of(0, 250)));
         Solid prism = Prism.of(angle, 10, 60);
         assertEquals(List.of(angle), Cut.horizontal(prism, 30));
         assertEquals(List.of(), Cut.horizontal(prism, 60));
@@ -45,17 +49,16 @@ class CutTest {
         // Along y at x = 50 the angle is one piece of 250, at x = 200 one of 100.
         List<Outline> deep = Cut.vertical(prism, Vector2D.of(50, 0), Math.PI / 2);
         assertEquals(List.of(Outline.rectangle(0, 10, 250, 60)), deep);
-        assertEquals(
-                List.of(Outline.rectangle(0, 10, 100, 60)), Cut.vertical(prism, Vector2D.of(200, 0), Math.PI / 2));
+        assertEquals(List.of(Outline.rectangle(0, 10, 100, 60)), Cut.vertical(prism, Vector2D.of(200, 0), Math.PI / 2));
         // Along x at y = 200, from the far side, coordinates run backwards.
-        assertEquals(
-                List.of(Outline.rectangle(200, 10, 300, 60)), Cut.vertical(prism, Vector2D.of(300, 200), Math.PI));
+        assertEquals(List.of(Outline.rectangle(200, 10, 300, 60)), Cut.vertical(prism, Vector2D.of(300, 200), Math.PI));
     }
 
     @Test
     void aFrameIsCutInTwo() {
-        Outline ring = Outline.rectangle(0, 0, 400, 400).withHoles(List.of(List.of(
-                Vector2D.of(100, 100), Vector2D.of(300, 100), Vector2D.of(300, 300), Vector2D.of(100, 300))));
+        Outline ring = Outline.rectangle(0, 0, 400, 400)
+                .withHoles(List.of(List.of(
+                        Vector2D.of(100, 100), Vector2D.of(300, 100), Vector2D.of(300, 300), Vector2D.of(100, 300))));
         List<Outline> cut = Cut.vertical(Prism.of(ring, 0, 50), Vector2D.of(0, 200), 0);
         assertEquals(List.of(Outline.rectangle(0, 0, 100, 50), Outline.rectangle(300, 0, 400, 50)), cut);
     }
@@ -77,7 +80,8 @@ class CutTest {
     }
 
     private static double sectionByCommonsGeometry(ConvexPolyhedron solid, Vector3D inside, Vector3D normal) {
-        PlaneConvexSubset section = volume(solid).trim(Planes.fromPointAndNormal(inside, normal, FINE).span());
+        PlaneConvexSubset section = volume(solid)
+                .trim(Planes.fromPointAndNormal(inside, normal, FINE).span());
         return section == null ? 0 : section.getSize();
     }
 
@@ -144,12 +148,17 @@ class CutTest {
     @Test
     void bodiesAreCutInOneAndPlanesMustBeSquare() {
         Body table = Body.of(
-                Prism.box(0, 0, 700, 900, 600, 730), Prism.box(0, 0, 0, 50, 600, 700), Prism.box(850, 0, 0, 900, 600, 700));
+                Prism.box(0, 0, 700, 900, 600, 730),
+                Prism.box(0, 0, 0, 50, 600, 700),
+                Prism.box(850, 0, 0, 900, 600, 700));
         List<Outline> section = Cut.vertical(table, Vector2D.of(0, 300), 0);
         assertEquals(1, section.size());
         assertEquals(900 * 30 + 2 * 50 * 700, area(section), 1e-9);
         assertEquals(2, Cut.horizontal(table, 100).size());
-        assertEquals(1, Cut.by(table.moved(Move.shift(0, 0, 5)), CutPlane.horizontal(720)).size());
+        assertEquals(
+                1,
+                Cut.by(table.moved(Move.shift(0, 0, 5)), CutPlane.horizontal(720))
+                        .size());
         assertThrows(
                 IllegalArgumentException.class,
                 () -> new CutPlane(Vector3D.ZERO, Vector3D.Unit.PLUS_X, Vector3D.of(1, 1, 0)));

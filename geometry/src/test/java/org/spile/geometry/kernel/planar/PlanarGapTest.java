@@ -121,10 +121,14 @@ class PlanarGapTest {
         for (int run = 0; run < 300; run++) {
             Outline star = RegionsTest.star(random, 4 + random.nextInt(14), 0, 0);
             List<Outline> parts = ConvexParts.of(star);
-            assertEquals(star.areaMm2(), parts.stream().mapToDouble(Outline::areaMm2).sum(), 1e-6);
+            assertEquals(
+                    star.areaMm2(), parts.stream().mapToDouble(Outline::areaMm2).sum(), 1e-6);
             assertTrue(parts.stream().allMatch(Outline::isConvex));
         }
-        assertEquals(2, ConvexParts.of(outline("0,0 300,0 300,100 100,100 100,250 0,250")).size());
+        assertEquals(
+                2,
+                ConvexParts.of(outline("0,0 300,0 300,100 100,100 100,250 0,250"))
+                        .size());
     }
 
     @Test

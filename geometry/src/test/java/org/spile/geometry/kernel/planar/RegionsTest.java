@@ -35,8 +35,8 @@ class RegionsTest {
 
     @Test
     void neighboursJoinWithoutCornersOnStraightLines() {
-        List<Outline> joined = Regions.union(
-                List.of(outline("0,0 100,0 100,100 0,100"), outline("100,0 180,0 180,100 100,100")));
+        List<Outline> joined =
+                Regions.union(List.of(outline("0,0 100,0 100,100 0,100"), outline("100,0 180,0 180,100 100,100")));
         assertEquals(List.of(outline("0,0 180,0 180,100 0,100")), joined);
     }
 
@@ -67,8 +67,7 @@ class RegionsTest {
             double angle = Math.toRadians(degree);
             Vector2D rim = Vector2D.of(100 + 100 * Math.cos(angle), 100 + 100 * Math.sin(angle));
             assertTrue(
-                    grown.contains(Vector2D.of(
-                            100 + 99.998 * Math.cos(angle), 100 + 99.998 * Math.sin(angle))),
+                    grown.contains(Vector2D.of(100 + 99.998 * Math.cos(angle), 100 + 99.998 * Math.sin(angle))),
                     () -> "covers " + rim);
         }
         double farthest = grown.shell().stream()
@@ -86,8 +85,7 @@ class RegionsTest {
         assertEquals(
                 List.of(outline("-10,-10 310,-10 310,110 110,110 110,260 -10,260")), Regions.grownSquare(ANGLE, 10));
         assertThrows(
-                IllegalArgumentException.class,
-                () -> Regions.grownSquare(List.of(outline("0,0 1000,0 1000,50")), 5));
+                IllegalArgumentException.class, () -> Regions.grownSquare(List.of(outline("0,0 1000,0 1000,50")), 5));
         assertThrows(IllegalArgumentException.class, () -> Regions.grown(SQUARE, -1));
     }
 
@@ -97,7 +95,8 @@ class RegionsTest {
         assertEquals(List.of(), Regions.inset(SQUARE, 50));
         assertEquals(SQUARE, Regions.inset(SQUARE, 0));
         List<Outline> waist = Regions.inset(
-                List.of(outline("0,0 100,0 100,45 140,45 140,0 240,0 240,100 140,100 140,55 100,55 100,100 0,100")), 10);
+                List.of(outline("0,0 100,0 100,45 140,45 140,0 240,0 240,100 140,100 140,55 100,55 100,100 0,100")),
+                10);
         assertEquals(2, waist.size());
         // Inset corners at the waist turn round the two reflex corners; JTS' buffer as a second opinion.
         Geometry second = JtsShapes.polygon(
@@ -114,13 +113,11 @@ class RegionsTest {
             Outline b = star(random, 3 + random.nextInt(12), random.nextInt(200), random.nextInt(200));
             Geometry first = JtsShapes.polygon(a);
             Geometry second = JtsShapes.polygon(b);
-            assertEquals(
-                    first.intersection(second).getArea(), area(Regions.intersection(List.of(a), List.of(b))), 2);
+            assertEquals(first.intersection(second).getArea(), area(Regions.intersection(List.of(a), List.of(b))), 2);
             assertEquals(first.union(second).getArea(), area(Regions.union(List.of(a, b))), 2);
             assertEquals(first.difference(second).getArea(), area(Regions.difference(List.of(a), List.of(b))), 2);
             double growth = 1 + random.nextInt(50);
-            assertEquals(
-                    first.buffer(growth, 90).getArea(), area(Regions.grown(List.of(a), growth)), 25 + growth);
+            assertEquals(first.buffer(growth, 90).getArea(), area(Regions.grown(List.of(a), growth)), 25 + growth);
         }
     }
 
