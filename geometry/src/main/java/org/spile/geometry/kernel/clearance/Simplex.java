@@ -8,6 +8,12 @@ package org.spile.geometry.kernel.clearance;
  * corners, which loses all digits close to contact: at an edge the double cross product, at a triangle the normal.
  */
 final class Simplex {
+    /** Where the direction by geometry departs from the sum by more than this, the feature is a sliver. */
+    private static final double SLIVER = 1e-12;
+
+    /** Beyond this distance, in mm, the weighted sum keeps enough digits to give a direction. */
+    private static final double FAR = 1e-2;
+
     /** Corners on A, on B, and their difference, three numbers each. */
     final double[] onA = new double[12];
 
@@ -25,6 +31,9 @@ final class Simplex {
 
     double vy;
     double vz;
+
+    /** The length of the weighted sum of the corners: the distance of two true points of A and B. */
+    double reached;
 
     private final int[] kept = new int[3];
     private final double[] keptWeight = new double[3];
@@ -206,19 +215,44 @@ final class Simplex {
             int from = best[k];
             weight[k] = bestWeight[k];
             if (from != k) {
-                cornerA[k] = cornerA[from];
-                cornerB[k] = cornerB[from];
-                for (int i = 0; i < 3; i++) {
-                    onA[3 * k + i] = onA[3 * from + i];
-                    onB[3 * k + i] = onB[3 * from + i];
-                    diff[3 * k + i] = diff[3 * from + i];
-                }
+                move(from, k);
             }
         }
         size = bestSize;
     }
 
+    /** Copies a corner pair to another place. */
+    void move(int from, int to) {
+        cornerA[to] = cornerA[from];
+        cornerB[to] = cornerB[from];
+        for (int i = 0; i < 3; i++) {
+            onA[3 * to + i] = onA[3 * from + i];
+            onB[3 * to + i] = onB[3 * from + i];
+            diff[3 * to + i] = diff[3 * from + i];
+        }
+    }
+
     private void direct() {
+        directByGeometry();
+        double x = 0;
+        double y = 0;
+        double z = 0;
+        for (int k = 0; k < size; k++) {
+            x += weight[k] * diff[3 * k];
+            y += weight[k] * diff[3 * k + 1];
+            z += weight[k] * diff[3 * k + 2];
+        }
+        reached = Math.sqrt(x * x + y * y + z * z);
+        double along = (vx * x + vy * y + vz * z) / Math.sqrt(vx * vx + vy * vy + vz * vz);
+        // A sliver of a triangle, as on a rim, has no normal worth the name; far from contact the sum is better.
+        if (!(reached - along <= SLIVER * reached) && reached > FAR) {
+            vx = x;
+            vy = y;
+            vz = z;
+        }
+    }
+
+    private void directByGeometry() {
         double ax = diff[0];
         double ay = diff[1];
         double az = diff[2];
