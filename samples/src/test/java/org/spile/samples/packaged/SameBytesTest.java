@@ -23,14 +23,13 @@ class SameBytesTest {
     private static final String HOUSE =
             SpileJar.ROOT.resolve("samples/saltmarsh/house.yaml").toString();
 
-    @TempDir
     private Path folder;
-
     private SpileJar.Ended text;
     private SpileJar.Ended json;
 
     @BeforeAll
-    void here() throws Exception {
+    void here(@TempDir Path empty) throws Exception {
+        folder = empty;
         text = new SpileJar(folder).run("check", HOUSE);
         json = new SpileJar(folder).run("check", HOUSE, "--json");
         assertTrue(text.status() < 2, text.err());
