@@ -31,14 +31,20 @@ public record Problem(Place place, String path, String says, String advice, bool
         return new Problem(place, path, says, advice, true);
     }
 
+    /** The section and name that the path begins with, as {@code runs.lab-supply}; a shorter path whole. */
+    private String thing() {
+        int end = path.indexOf('.', path.indexOf('.') + 1);
+        return end < 0 ? path : path.substring(0, end);
+    }
+
     /**
      * One line: place, path, what is wrong, what to write.
      *
-     * <p>A sentence that begins with the path itself is not given it twice.
+     * <p>A sentence that begins with the path itself, or with the thing that the path lies in, is not given it twice.
      */
     @Override
     public String toString() {
-        String named = path.isEmpty() || says.startsWith(path) ? says : path + ": " + says;
+        String named = path.isEmpty() || says.startsWith(thing()) ? says : path + ": " + says;
         return place + ": " + named + (advice.isEmpty() ? "" : " " + advice);
     }
 }

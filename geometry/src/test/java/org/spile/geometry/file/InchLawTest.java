@@ -8,7 +8,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.spile.geometry.house.told.ToldHouse;
 
 /** A house in sixteenths of an inch is the same as in millimetres; the inch is 25.4 mm exactly. */
-class InchLaw {
+class InchLawTest {
     @Property(tries = 200)
     void inches_areMillimetres(
             @ForAll @IntRange(min = 320, max = 4000) int longSixteenths,

@@ -11,8 +11,8 @@ import net.jqwik.api.Property;
 import org.spile.geometry.house.told.ToldHouse;
 
 /** The order of keys in a map means nothing, but which stance and which situation come first. */
-class OrderLaw {
-    @Property(tries = 60)
+class OrderLawTest {
+    @Property(tries = 30)
     void anyOrderOfKeys_tellsTheSameHouse(@ForAll long seed) {
         law("saltmarsh", seed);
         law("site-cabin", seed);
