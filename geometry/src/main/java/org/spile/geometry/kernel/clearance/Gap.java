@@ -6,7 +6,9 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * How far apart two things are: certified bounds of the signed distance, and where.
  *
  * <p>A negative distance is a penetration depth: the least shift of B along {@link #direction()} that ends the
- * overlap. The bounds are nearly always equal to within 1e-9 mm; where they are not, the truth lies between them.
+ * overlap. The bounds are nearly always equal to within 1e-9 mm; where they are not, the truth lies between them: so it may be for lying round bars, skew and close to contact (of
+ * random pairs at 0.01 mm about 6 in 100 differ by more than 1e-7 mm, 1 in 400 by more than 1e-5), and for depths of
+ * round and of concave things.
  *
  * @param lowerMm the signed distance is not below this, in mm
  * @param upperMm the signed distance is not above this, in mm
