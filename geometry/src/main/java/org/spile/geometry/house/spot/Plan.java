@@ -16,6 +16,9 @@ import org.spile.geometry.kernel.solid.Prism;
  * @param corners at height 0, at least three
  */
 public record Plan(List<Spot> corners) {
+    /** Sides this far from an axis (as a slope) are along it: rounding only. */
+    private static final double SQUARE = 1e-9;
+
     /** Copies the corners. */
     public Plan {
         corners = List.copyOf(corners);

@@ -37,8 +37,14 @@ public record Rod(Spot from, Spot to, Stack radius) implements Give {
         Spot middle = from.toward(to, share);
         Vector3D lever = point.subtract(middle.at());
         double r = radius.valueMm();
+        // An axis that tilts takes its flat ends along: what is square to it stays so.
+        Spot run = to.minus(from);
+        double length = run.at().norm();
+        Vector3D axis = run.at().multiply(1 / length);
+        Vector3D square = lever.subtract(axis.multiply(lever.dot(axis)));
         return middle.plus(Spot.of(lever))
                 .plus(Spot.along(lever.multiply(1 / r), radius.minus(r)))
+                .plus(Spot.along(axis.negate(), run.dot(square).times(1 / length)))
                 .exactly(point);
     }
 

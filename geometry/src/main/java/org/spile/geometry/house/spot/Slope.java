@@ -14,6 +14,9 @@ public final class Slope {
     // Two neighbouring pieces whose rises differ by less than this are one plane as far as their corner goes.
     private static final double SAME_RISE = 1e-9;
 
+    // A place this near a point is at it (mm).
+    private static final double SAME_PLACE_MM = 1e-9;
+
     private final Axis along;
     private final List<Knot> knots;
 
@@ -69,18 +72,18 @@ public final class Slope {
         return knots.size() == 1;
     }
 
-    /** The coordinate at a place. */
+    /** The coordinate at a place; at an end point that of the piece that ends there. */
     public Stack at(Stack place) {
         double p = place.valueMm();
         Knot last = knots.get(knots.size() - 1);
-        if (p <= knots.get(0).at().valueMm()) {
+        if (isLevel() || p < knots.get(0).at().valueMm() - SAME_PLACE_MM) {
             return knots.get(0).value();
         }
-        if (p >= last.at().valueMm()) {
+        if (p > last.at().valueMm() + SAME_PLACE_MM) {
             return last.value();
         }
         int i = 1;
-        while (knots.get(i).at().valueMm() < p) {
+        while (i + 1 < knots.size() && knots.get(i).at().valueMm() < p) {
             i++;
         }
         return onPiece(i - 1, place);
@@ -103,7 +106,9 @@ public final class Slope {
         places.add(range.low());
         for (Knot knot : knots) {
             double p = knot.at().valueMm();
-            if (!isLevel() && p > range.low().valueMm() && p < range.high().valueMm()) {
+            boolean within = p > range.low().valueMm() + SAME_PLACE_MM
+                    && p < range.high().valueMm() - SAME_PLACE_MM;
+            if (!isLevel() && within) {
                 places.add(knot.at());
             }
         }
