@@ -89,10 +89,11 @@ public record Plan(List<Spot> corners) {
 
     /** Whether it is four sides along the axes. */
     public boolean isRectangle() {
-        return corners.size() == 4
-                && sides().stream()
-                        .allMatch(side -> Math.abs(side.outward().getX()) == 1
-                                || Math.abs(side.outward().getY()) == 1);
+        return corners.size() == 4 && sides().stream().allMatch(Plan::square);
+    }
+
+    private static boolean square(Side side) {
+        return side.way().unit().distance(side.outward()) < SQUARE;
     }
 
     /**
