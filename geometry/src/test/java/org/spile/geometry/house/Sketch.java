@@ -34,7 +34,8 @@ final class Sketch {
 
     static House sound(String text) {
         Resolved resolved = House.of(told(text));
-        return assertInstanceOf(Resolved.Sound.class, resolved, resolved::toString).house();
+        return assertInstanceOf(Resolved.Sound.class, resolved, resolved::toString)
+                .house();
     }
 
     static Scene home(String name) {

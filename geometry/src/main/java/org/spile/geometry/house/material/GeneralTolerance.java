@@ -19,7 +19,7 @@ public enum GeneralTolerance {
     VERY_COARSE;
 
     /** Where the table comes from. */
-    public static final String SOURCE = "ISO 2768-1, from two transcriptions of the DIN edition";
+    public static final String SOURCE = "ISO 2768-1, from two copies of the DIN edition that agree";
 
     private static final List<Double> BOUNDS_MM = List.of(0.5, 3.0, 6.0, 30.0, 120.0, 400.0, 1000.0, 2000.0, 4000.0);
 

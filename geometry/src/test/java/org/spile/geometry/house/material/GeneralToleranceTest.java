@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Against two transcriptions of ISO 2768-1. */
+/** Against two copies of ISO 2768-1. */
 class GeneralToleranceTest {
     @ParameterizedTest
     @CsvSource({
