@@ -42,8 +42,8 @@ final class PlanSheets implements Composer {
     }
 
     private static SheetLayout alone(Subject subject, Scene scene, TrailerPlace trailer) {
-        String title = "Plan of " + trailer.id();
-        ViewDraft draft = ViewDraft.named("plan-" + trailer.id(), title)
+        String title = "Plan" + Subjects.of(trailer);
+        ViewDraft draft = ViewDraft.named(Subjects.named("plan", trailer), title)
                 .cutAt(words())
                 .scaled(Scale.oneTo(20), Scale.oneTo(200))
                 .inPlace()
@@ -54,7 +54,7 @@ final class PlanSheets implements Composer {
                 .outsides()
                 .insides()
                 .sections(SectionPlaces.of(scene, subject.flagged()));
-        return SheetLayout.named("plan-" + trailer.id(), subject.block(title, "plan"))
+        return SheetLayout.named(Subjects.named("plan", trailer), subject.block(title, "plan"))
                 .view(draft)
                 .panel(Subject.cautions());
     }

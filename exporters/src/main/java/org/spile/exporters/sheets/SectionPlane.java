@@ -46,13 +46,13 @@ record SectionPlane(TrailerPlace trailer, boolean across, double offsetMm) {
     /** Where it is cut, in words. */
     String words() {
         if (across) {
-            return "cut " + Written.number(offsetMm, 0) + " forward of the rear edge of " + trailer.id()
+            return "cut " + Written.number(offsetMm, 0) + " forward of the rear edge" + Subjects.of(trailer)
                     + ", looking forward";
         }
         String side = offsetMm < 0 ? " right of" : " left of";
         return offsetMm == 0
-                ? "cut along the middle of " + trailer.id() + ", looking left"
-                : "cut " + Written.number(Math.abs(offsetMm), 0) + side + " the middle of " + trailer.id()
+                ? "cut along the middle" + Subjects.of(trailer) + ", looking left"
+                : "cut " + Written.number(Math.abs(offsetMm), 0) + side + " the middle" + Subjects.of(trailer)
                         + ", looking left";
     }
 }

@@ -24,8 +24,8 @@ final class SectionSheets implements Composer {
         SheetLayout layout = SheetLayout.named(
                         name,
                         subject.block(
-                                "Section " + letter + "-" + letter + " of "
-                                        + place.plane().trailer().id(),
+                                "Section " + letter + "-" + letter
+                                        + Subjects.of(place.plane().trailer()),
                                 "section"))
                 .view(view.whole(subject, place.findings()));
         view.closeUps(subject, place.findings()).forEach(layout::view);

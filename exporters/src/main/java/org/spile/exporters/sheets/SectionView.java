@@ -32,12 +32,14 @@ final class SectionView {
     private final SectionPlane plane;
     private final String letter;
     private final List<CutParts.CutPart> cut;
+    private final List<CutParts.Clear> clear;
 
     SectionView(Scene scene, SectionPlane plane, String letter) {
         this.scene = scene;
         this.plane = plane;
         this.letter = letter;
         this.cut = CutParts.upright(scene, plane);
+        this.clear = CutParts.clear(scene, plane);
     }
 
     /** The whole section. */
@@ -51,6 +53,9 @@ final class SectionView {
         draw(Canvas.whole(draft));
         deck(draft);
         overall(draft);
+        if (findings.isEmpty()) {
+            stacks(draft);
+        }
         findings.forEach(finding -> flag(draft, subject, finding));
         names(Canvas.whole(draft), PartKind.UNIT, PartKind.FIXTURE, PartKind.MOVER);
         return draft;
@@ -90,7 +95,7 @@ final class SectionView {
             gap(draft, finding);
             body(finding).ifPresent(outline -> {
                 if (bodies.add(outline)) {
-                    new StackDimensions(canvas, dimensions, cut, outline, finding.subject()).ask();
+                    new StackDimensions(canvas, dimensions, neighbours(), outline, finding.subject()).ask();
                 }
             });
             flag(draft, subject, finding);
@@ -148,10 +153,43 @@ final class SectionView {
                 }
             }
         }
+        for (CutParts.Clear each : clear) {
+            if (canvas.shows(each.outline())) {
+                canvas.draw(Layer.CAVITIES.pen().of(each.path()), each.outline());
+            }
+        }
         for (CutParts.CutPart each : cut) {
             each.outlines().stream()
                     .filter(canvas::shows)
                     .forEach(outline -> canvas.draw(Pens.of(each.part()), outline));
+        }
+    }
+
+    /** What a stack runs between: what is built, and the clear space of the cavities; rooms for service are neither. */
+    private List<Outline> neighbours() {
+        List<Outline> all = new ArrayList<>();
+        cut.stream()
+                .filter(each -> each.part().kind() != PartKind.SERVICE)
+                .forEach(each -> all.addAll(each.outlines()));
+        clear.forEach(each -> all.add(each.outline()));
+        return all;
+    }
+
+    /** Without a close-up the section itself says how each unit lies between its neighbours. */
+    private void stacks(ViewDraft draft) {
+        var dimensions = new DimensionsOnce(draft);
+        for (CutParts.CutPart each : cut) {
+            if (each.part().kind() == PartKind.UNIT) {
+                for (Outline outline : each.outlines()) {
+                    new StackDimensions(
+                                    Canvas.whole(draft),
+                                    dimensions,
+                                    neighbours(),
+                                    outline,
+                                    each.part().thing())
+                            .ask();
+                }
+            }
         }
     }
 

@@ -41,7 +41,7 @@ final class ServicePlans implements Composer {
 
     private static SheetLayout sheet(
             Subject subject, Scene scene, Scene.TrailerPlace trailer, List<CavitySpace> cavities) {
-        ViewDraft draft = ViewDraft.named("services-" + trailer.id(), "Cavities of " + trailer.id())
+        ViewDraft draft = ViewDraft.named(Subjects.named("services", trailer), "Cavities" + Subjects.of(trailer))
                 .cutAt("seen from above, roof and linings taken off")
                 .scaled(Scale.oneTo(10), Scale.oneTo(200))
                 .inPlace()
@@ -66,7 +66,8 @@ final class ServicePlans implements Composer {
                 cavity.title(), cavity.path(), Canvas.extent(cavity.outline()).middle()));
         List<Finding> shown = flags(subject, scene, trailer, draft, ids);
         return SheetLayout.named(
-                        "cavities-" + trailer.id(), subject.block("Cavities of " + trailer.id(), "services plan"))
+                        Subjects.named("cavities", trailer),
+                        subject.block("Cavities" + Subjects.of(trailer), "services plan"))
                 .view(draft)
                 .panel(subject.findings(shown))
                 .panel(Subject.cautions());

@@ -5,7 +5,6 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.spile.exporters.drawing.Extent;
 import org.spile.exporters.drawing.layout.Side;
-import org.spile.geometry.house.PartKind;
 import org.spile.geometry.kernel.planar.Outline;
 
 /**
@@ -21,16 +20,13 @@ final class StackDimensions {
     private final String part;
     private final DimensionsOnce dimensions;
 
-    StackDimensions(Canvas canvas, DimensionsOnce dimensions, List<CutParts.CutPart> cut, Outline body, String part) {
+    StackDimensions(Canvas canvas, DimensionsOnce dimensions, List<Outline> neighbours, Outline body, String part) {
         this.canvas = canvas;
         this.dimensions = dimensions;
         this.body = body;
         this.part = part;
-        this.others = cut.stream()
-                .filter(each -> each.part().kind() != PartKind.SERVICE)
-                .flatMap(each -> each.outlines().stream())
-                .filter(outline -> !outline.equals(body))
-                .toList();
+        this.others =
+                neighbours.stream().filter(outline -> !outline.equals(body)).toList();
     }
 
     void ask() {

@@ -2,9 +2,11 @@ package org.spile.exporters.sheets;
 
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.spile.geometry.house.House;
 import org.spile.geometry.house.Part;
 import org.spile.geometry.house.PartKind;
 import org.spile.geometry.house.Scene;
+import org.spile.geometry.house.Scene.TrailerPlace;
 import org.spile.geometry.kernel.solid.Box3;
 import org.spile.geometry.kernel.solid.Prism;
 
@@ -36,6 +38,20 @@ final class Subjects {
     /** The last word of a thing's path: what the builder called it. */
     static String name(String path) {
         return path.substring(path.lastIndexOf('.') + 1);
+    }
+
+    /** Which trailer, in a title: nothing to say of one that is only assumed. */
+    static String of(TrailerPlace trailer) {
+        return assumed(trailer) ? "" : " of " + trailer.id();
+    }
+
+    /** A sheet's or view's own name among those of one kind: one per trailer. */
+    static String named(String kind, TrailerPlace trailer) {
+        return assumed(trailer) ? kind : kind + "-" + trailer.id();
+    }
+
+    private static boolean assumed(TrailerPlace trailer) {
+        return trailer.id().equals(House.ASSUMED_TRAILER);
     }
 
     /** Whether one of two parts may change from one plane to the next, so that a gap between them holds in one only. */
