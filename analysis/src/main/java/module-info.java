@@ -6,9 +6,11 @@
  * <p>Packages are exported from their first public type on, one line each: an empty one doesn't compile.
  */
 module org.spile.analysis {
+    exports org.spile.analysis.duct;
     exports org.spile.analysis.finding;
     exports org.spile.analysis.fit;
     exports org.spile.analysis.whole;
 
+    requires org.apache.commons.numbers.rootfinder;
     requires transitive org.spile.geometry;
 }

@@ -37,7 +37,8 @@ final class Rows {
 
         row("analysis.finding", KERNEL, HOUSE);
         row("analysis.fit", KERNEL, HOUSE, "analysis.finding");
-        row("analysis.whole", KERNEL, HOUSE, "analysis.finding", "analysis.fit");
+        row("analysis.duct", KERNEL, HOUSE, "analysis.finding");
+        row("analysis.whole", KERNEL, HOUSE, "analysis.finding", "analysis.fit", "analysis.duct");
 
         row("exporters.drawing", "geometry.kernel.measure");
         row("exporters.drawing.layout", "geometry.kernel.measure", "exporters.drawing");
