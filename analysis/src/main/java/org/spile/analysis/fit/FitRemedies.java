@@ -85,7 +85,7 @@ final class FitRemedies {
     private Optional<Remedy> tried(Answer answer, Lever lever, Change start, Optional<Descent.Stop> stop) {
         Change change = start;
         for (int i = 0; i < TRIES && Sane.is(lever, change.value()); i++) {
-            Optional<Trial.Effect> effect = trial.of(lever.reading().path(), change.value(), answer.id());
+            Optional<Trial.Effect> effect = trial.of(lever.reading(), change.value(), answer.id());
             if (effect.isEmpty()) {
                 return Optional.empty();
             }

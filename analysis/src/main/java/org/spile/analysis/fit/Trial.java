@@ -11,6 +11,7 @@ import org.spile.analysis.finding.Findings;
 import org.spile.analysis.finding.Verdict;
 import org.spile.geometry.house.House;
 import org.spile.geometry.house.Resolved;
+import org.spile.geometry.kernel.measure.Reading;
 
 /** Tries changes on a house: works it out again with another value, asks again what may have changed, and compares. */
 final class Trial {
@@ -18,6 +19,7 @@ final class Trial {
     private final List<Sweep> sweeps;
     private final Map<String, Finding> was;
     private final Map<String, Optional<Findings>> tried = new HashMap<>();
+    private final Map<String, Double> tooMuch = new HashMap<>();
 
     /**
      * Sets up trials of a house.
@@ -31,16 +33,24 @@ final class Trial {
         this.was = byId(before);
     }
 
-    /** What a change would do; empty if the house wouldn't add up any more. */
-    Optional<Effect> of(String path, double value, String id) {
-        return tried.computeIfAbsent(path + "=" + value, edit -> findings(path, value))
+    /** What another value of a reading would do; empty if the house wouldn't add up any more. */
+    Optional<Effect> of(Reading reading, double value, String id) {
+        return tried.computeIfAbsent(reading.path() + "=" + value, edit -> findings(reading, value))
                 .map(after -> effect(after, id));
     }
 
-    private Optional<Findings> findings(String path, double value) {
-        return house.with(Map.of(path, value)) instanceof Resolved.Sound sound
-                ? Optional.of(Findings.of(findings(sound.house())))
-                : Optional.empty();
+    /** A reading that can't change by so much isn't changed by more: the house that doesn't add up is dear to find out. */
+    private Optional<Findings> findings(Reading reading, double value) {
+        double change = value - reading.value();
+        String way = reading.path() + (change < 0 ? " less" : " more");
+        if (Math.abs(change) >= tooMuch.getOrDefault(way, Double.POSITIVE_INFINITY)) {
+            return Optional.empty();
+        }
+        if (house.with(Map.of(reading.path(), value)) instanceof Resolved.Sound sound) {
+            return Optional.of(Findings.of(findings(sound.house())));
+        }
+        tooMuch.put(way, Math.abs(change));
+        return Optional.empty();
     }
 
     /** What the first stance tells after the change, and what each stance told before it, needn't be asked again. */

@@ -26,7 +26,7 @@ public interface House {
      * @return the house, or everything that is wrong with it
      */
     static Resolved of(ToldHouse told) {
-        return HouseBuilder.build(told, Map.of());
+        return HouseBuilder.build(told, Map.of(), List.of());
     }
 
     /** What it was made from, as told: a what-if's values are not in it (see {@link #now}). */

@@ -22,8 +22,11 @@ final class HouseBuilder {
     private final Troubles troubles;
     private final Readings readings;
 
-    private HouseBuilder(ToldHouse told, Map<String, Double> values) {
+    private final List<Pathway> before;
+
+    private HouseBuilder(ToldHouse told, Map<String, Double> values, List<Pathway> before) {
         this.told = told;
+        this.before = before;
         this.values = values;
         this.materials = Materials.shipped().with(told.materials().values());
         this.names = new Names(told);
@@ -31,8 +34,14 @@ final class HouseBuilder {
         this.readings = new Readings(values, materials);
     }
 
-    static Resolved build(ToldHouse told, Map<String, Double> values) {
-        return new HouseBuilder(told, values).resolved();
+    /**
+     * The house, or what is wrong with it.
+     *
+     * @param values what readings are instead, by path
+     * @param before runs and lines as they were worked out before, with other values; may be none
+     */
+    static Resolved build(ToldHouse told, Map<String, Double> values, List<Pathway> before) {
+        return new HouseBuilder(told, values, before).resolved();
     }
 
     private Resolved resolved() {
@@ -49,7 +58,7 @@ final class HouseBuilder {
         Units units = new Units(told.units(), inDucts, spaces, carriers, names, readings, troubles);
         Terminals terminals = new Terminals(told.terminals(), inDucts, spaces, readings, troubles);
         List<UnitPlace> placed = units.all();
-        Paths paths = new Paths(told, spaces, docking, units, terminals, fixtures, names, readings, troubles);
+        Paths paths = new Paths(told, spaces, docking, units, terminals, fixtures, names, readings, before, troubles);
         List<Pathway> ways = paths.all();
         Devices devices = new Devices(ways, units, terminals, spaces, names, readings, troubles);
         List<UnitPlace> all = inOrder(placed, devices);
@@ -66,6 +75,7 @@ final class HouseBuilder {
                 all,
                 things.openings(),
                 things.pieces(),
+                ways,
                 runs(ways),
                 masses.points(),
                 things.ties());

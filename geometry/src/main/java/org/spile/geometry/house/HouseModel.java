@@ -83,6 +83,6 @@ final class HouseModel implements House {
         }
         Map<String, Double> all = new LinkedHashMap<>(values);
         all.putAll(others);
-        return HouseBuilder.build(told, all);
+        return HouseBuilder.build(told, all, model.ways());
     }
 }

@@ -13,6 +13,7 @@ import org.spile.geometry.house.duct.DuctRun;
  * @param units those that have their own place, in the order of the file
  * @param openings of units and terminals, in the order of the file
  * @param pieces in the order of the file
+ * @param ways runs and lines, in the order of the file
  */
 record Model(
         Spaces spaces,
@@ -22,6 +23,7 @@ record Model(
         List<UnitPlace> units,
         List<Opening> openings,
         List<Piece> pieces,
+        List<Pathway> ways,
         List<DuctRun> runs,
         List<MassPoint> masses,
         Ties ties) {}

@@ -2,8 +2,10 @@ package org.spile.geometry.house;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -19,6 +21,7 @@ final class Passage {
     private static final double LEAST_SHARE = 1e-9;
 
     private final Spaces spaces;
+    private final Map<String, List<Outline>> open = new HashMap<>();
 
     Passage(Spaces spaces) {
         this.spaces = spaces;
@@ -46,17 +49,25 @@ final class Passage {
     }
 
     /** A room ends at the ceilings that cavities put into it, and elsewhere at its own or the roof. */
-    private static boolean inRoom(Room room, Vector3D from, Vector3D to) {
+    private boolean inRoom(Room room, Vector3D from, Vector3D to) {
         Slope floor = Slope.level(room.floor());
-        List<Outline> open = List.of(room.plan().outline());
         for (Surface.Patch patch : room.ceilings()) {
-            Outline plan = Plan.rectangle(patch.x(), patch.y()).outline();
-            if (inside(plan, floor, Optional.of(patch.at()), from, to)) {
+            if (inside(plan(patch), floor, Optional.of(patch.at()), from, to)) {
                 return true;
             }
-            open = Regions.difference(open, List.of(plan));
         }
-        return open.stream().anyMatch(plan -> inside(plan, floor, room.upper(), from, to));
+        return open.computeIfAbsent(room.id(), id -> open(room)).stream()
+                .anyMatch(plan -> inside(plan, floor, room.upper(), from, to));
+    }
+
+    private static List<Outline> open(Room room) {
+        List<Outline> covered = room.ceilings().stream().map(Passage::plan).toList();
+        List<Outline> whole = List.of(room.plan().outline());
+        return covered.isEmpty() ? whole : Regions.difference(whole, covered);
+    }
+
+    private static Outline plan(Surface.Patch patch) {
+        return Plan.rectangle(patch.x(), patch.y()).outline();
     }
 
     /** Between the places where anything turns, all is straight: each stretch is clipped by the two surfaces. */

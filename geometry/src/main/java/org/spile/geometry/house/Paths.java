@@ -1,6 +1,7 @@
 package org.spile.geometry.house;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,7 +13,11 @@ import org.spile.geometry.house.spot.Shape;
 import org.spile.geometry.house.told.ToldHouse;
 import org.spile.geometry.kernel.measure.Stack;
 
-/** Works out runs and lines, each after the run it takes off from. */
+/**
+ * Works out runs and lines, each after the run it takes off from.
+ *
+ * <p>A what-if hands over those it had before: what goes the same way keeps its shapes, the dearest part of a house.
+ */
 final class Paths {
     private final Map<String, Course> courses = new LinkedHashMap<>();
     private final Map<String, Optional<Pathway>> made = new LinkedHashMap<>();
@@ -23,6 +28,7 @@ final class Paths {
     private final PathEnds ends;
     private final Readings readings;
     private final Troubles troubles;
+    private final Map<String, Pathway> before = new HashMap<>();
 
     Paths(
             ToldHouse told,
@@ -33,7 +39,9 @@ final class Paths {
             Map<String, Stood> fixtures,
             Names names,
             Readings readings,
+            List<Pathway> before,
             Troubles troubles) {
+        before.forEach(way -> this.before.put(way.course().path(), way));
         this.spaces = spaces;
         this.docking = docking;
         this.terminals = terminals;
@@ -129,6 +137,10 @@ final class Paths {
 
     private Optional<Pathway> shaped(Course course, Opening start, Target target, List<Leg> legs) {
         Stack wall = readings.of(course.layers());
+        Pathway known = before.get(course.path());
+        if (known != null && known.legs().equals(legs) && known.wall().equals(wall)) {
+            return Optional.of(new Pathway(course, start, target, legs, known.shapes(), wall));
+        }
         List<Shape> shapes = new ArrayList<>();
         new LegShapes(legs, wall, troubles).shapes().forEach(shape -> shape.ifPresent(shapes::add));
         return shapes.size() == legs.size()

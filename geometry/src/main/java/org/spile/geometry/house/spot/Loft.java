@@ -24,6 +24,8 @@ public final class Loft implements Give {
     private final List<int[]> triangles;
     private final Vector3D middle;
     private final Spot middleSpot;
+    private final Vector3D[] outward;
+    private final Vector3D[] duals;
 
     private Loft(List<Spot> near, List<Spot> far) {
         List<Spot> all = new ArrayList<>(near);
@@ -39,6 +41,27 @@ public final class Loft implements Give {
         }
         this.middle = sum.multiply(1.0 / at.size());
         this.middleSpot = spots.times(1.0 / at.size());
+        this.outward = new Vector3D[triangles.size()];
+        for (int i = 0; i < outward.length; i++) {
+            outward[i] = outward(triangles.get(i));
+        }
+        this.duals = duals();
+    }
+
+    /** For each triangle the three vectors whose products with a point, taken from the middle, are its corners' shares. */
+    private Vector3D[] duals() {
+        Vector3D[] all = new Vector3D[3 * triangles.size()];
+        for (int i = 0; i < triangles.size(); i++) {
+            int[] triangle = triangles.get(i);
+            Vector3D a = at.get(triangle[0]).subtract(middle);
+            Vector3D b = at.get(triangle[1]).subtract(middle);
+            Vector3D c = at.get(triangle[2]).subtract(middle);
+            double volume = a.dot(b.cross(c));
+            all[3 * i] = b.cross(c).multiply(1 / volume);
+            all[3 * i + 1] = c.cross(a).multiply(1 / volume);
+            all[3 * i + 2] = a.cross(b).multiply(1 / volume);
+        }
+        return all;
     }
 
     /**
@@ -114,16 +137,18 @@ public final class Loft implements Give {
 
     @Override
     public Spot at(Vector3D point) {
+        Vector3D from = point.subtract(middle);
+        double[] shares = new double[4];
         double[] best = null;
         int[] in = null;
         double most = Double.NEGATIVE_INFINITY;
-        for (int[] triangle : triangles) {
-            double[] shares = shares(point, triangle);
+        for (int i = 0; i < triangles.size(); i++) {
+            share(from, i, shares);
             double least = Math.min(Math.min(shares[0], shares[1]), Math.min(shares[2], shares[3]));
             if (least > most) {
                 most = least;
-                best = shares;
-                in = triangle;
+                best = shares.clone();
+                in = triangles.get(i);
             }
         }
         if (best == null || in == null) {
@@ -139,25 +164,21 @@ public final class Loft implements Give {
     }
 
     /** Shares of the middle and the three corners that make up the point; not a number in a flat tetrahedron. */
-    private double[] shares(Vector3D point, int[] triangle) {
-        Vector3D a = at.get(triangle[0]).subtract(middle);
-        Vector3D b = at.get(triangle[1]).subtract(middle);
-        Vector3D c = at.get(triangle[2]).subtract(middle);
-        Vector3D p = point.subtract(middle);
-        double volume = a.dot(b.cross(c));
-        double alpha = p.dot(b.cross(c)) / volume;
-        double beta = a.dot(p.cross(c)) / volume;
-        double gamma = a.dot(b.cross(p)) / volume;
-        return new double[] {1 - alpha - beta - gamma, alpha, beta, gamma};
+    private void share(Vector3D from, int triangle, double[] shares) {
+        shares[0] = 1;
+        for (int k = 0; k < 3; k++) {
+            shares[k + 1] = from.dot(duals[3 * triangle + k]);
+            shares[0] -= shares[k + 1];
+        }
     }
 
     @Override
     public double outsideMm(Vector3D point) {
         double most = Double.NEGATIVE_INFINITY;
-        for (int[] triangle : triangles) {
-            Vector3D normal = outward(triangle);
+        for (int i = 0; i < outward.length; i++) {
+            Vector3D normal = outward[i];
             if (normal != null) {
-                most = Math.max(most, normal.dot(point.subtract(at.get(triangle[0]))));
+                most = Math.max(most, normal.dot(point.subtract(at.get(triangles.get(i)[0]))));
             }
         }
         return most;
@@ -168,11 +189,12 @@ public final class Loft implements Give {
     public boolean meets(Vector3D from, Vector3D to) {
         double enter = 0;
         double leave = 1;
-        for (int[] triangle : triangles) {
-            Vector3D normal = outward(triangle);
+        for (int i = 0; i < outward.length; i++) {
+            Vector3D normal = outward[i];
             if (normal != null) {
-                double a = normal.dot(from.subtract(at.get(triangle[0])));
-                double b = normal.dot(to.subtract(at.get(triangle[0])));
+                Vector3D corner = at.get(triangles.get(i)[0]);
+                double a = normal.dot(from.subtract(corner));
+                double b = normal.dot(to.subtract(corner));
                 if (a > TOUCH_MM && b > TOUCH_MM) {
                     return false;
                 }

@@ -20,10 +20,16 @@ public final class Stack {
 
     private final double constantMm;
     private final List<Layer> layers;
+    private final double valueMm;
 
     private Stack(double constantMm, List<Layer> layers) {
         this.constantMm = constantMm;
         this.layers = layers;
+        double sum = constantMm;
+        for (Layer layer : layers) {
+            sum += layer.addsMm();
+        }
+        this.valueMm = sum;
     }
 
     /**
@@ -85,11 +91,7 @@ public final class Stack {
 
     /** The length with every reading at its value, in mm. */
     public double valueMm() {
-        double sum = constantMm;
-        for (Layer layer : layers) {
-            sum += layer.addsMm();
-        }
-        return sum;
+        return valueMm;
     }
 
     /** The part that rests on no reading, in mm. */
@@ -121,7 +123,11 @@ public final class Stack {
     }
 
     private Stack added(Stack other, double sign) {
-        var merged = new ArrayList<>(layers);
+        if (other.layers.isEmpty()) {
+            return new Stack(constantMm + sign * other.constantMm + 0.0, layers);
+        }
+        var merged = new ArrayList<Layer>(layers.size() + other.layers.size());
+        merged.addAll(layers);
         for (Layer layer : other.layers) {
             merge(merged, layer.reading(), sign * layer.factor());
         }
@@ -147,6 +153,9 @@ public final class Stack {
     }
 
     private static boolean same(Reading one, Reading other) {
+        if (one == other) {
+            return !one.path().isEmpty();
+        }
         if (one.path().isEmpty() || !one.path().equals(other.path())) {
             return false;
         }
