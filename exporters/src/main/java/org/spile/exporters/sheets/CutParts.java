@@ -86,7 +86,12 @@ final class CutParts {
     }
 
     private static List<Outline> cut(Body body, SectionPlane plane) {
-        return Cut.vertical(body, plan(plane.through()), plane.azimuthRad());
+        return whole(body, Cut.vertical(body, plan(plane.through()), plane.azimuthRad()));
+    }
+
+    /** Solids of one body, as the arcs of a bend, show no seam between them. */
+    private static List<Outline> whole(Body body, List<Outline> outlines) {
+        return body.solids().size() > 1 ? Regions.union(outlines) : outlines;
     }
 
     private static Vector2D plan(Vector3D point) {
@@ -98,7 +103,7 @@ final class CutParts {
         List<CutPart> cut = new ArrayList<>();
         for (Part part : scene.parts()) {
             part.shown()
-                    .map(body -> Cut.horizontal(body, zMm))
+                    .map(body -> whole(body, Cut.horizontal(body, zMm)))
                     .filter(outlines -> !outlines.isEmpty())
                     .ifPresent(outlines -> cut.add(new CutPart(part, outlines)));
         }

@@ -43,6 +43,17 @@ final class DimensionsOnce {
         }
     }
 
+    /** The distance of two places, its line through both; one along the view or up it isn't asked for again. */
+    void straight(Vector2D from, Vector2D to, Side side, String part) {
+        boolean upright = Math.abs(to.getX() - from.getX()) < SAME_MM;
+        boolean level = Math.abs(to.getY() - from.getY()) < SAME_MM;
+        boolean told = (upright && !isNew("upright", from.getY(), to.getY()))
+                || (level && !isNew("level", from.getX(), to.getX()));
+        if (!told) {
+            draft.dimension(Dimension.straight(from, to, side).of(part));
+        }
+    }
+
     private boolean isNew(String way, double from, double to) {
         if (Math.abs(to - from) < SAME_MM) {
             return false;

@@ -1,7 +1,6 @@
 package org.spile.exporters.sheets;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -22,9 +21,6 @@ import org.spile.geometry.kernel.planar.Outline;
 final class PlanView {
     /** Height of the cut above the deck (mm); common practice for floor plans, no source. */
     static final double CUT_MM = 1200;
-
-    /** Cutting planes nearer than this would have their letters on each other (mm). */
-    private static final double STEP_MM = 600;
 
     private final Scene scene;
     private final List<TrailerPlace> trailers;
@@ -117,28 +113,14 @@ final class PlanView {
         }
     }
 
-    /** Where sections are cut; the letters of planes that lie close together stand in steps. */
+    /** Where sections are cut. */
     PlanView sections(List<SectionPlaces.Place> places) {
-        List<Integer> order = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
-            if (isHere(places.get(i).plane().trailer().id())) {
-                order.add(i);
-            }
-        }
-        order.sort(Comparator.comparing((Integer i) -> places.get(i).plane().across())
-                .thenComparing(i -> places.get(i).plane().offsetMm(), Comparator.reverseOrder()));
-        int step = 0;
-        SectionPlane before = null;
-        for (int i : order) {
             SectionPlane plane = places.get(i).plane();
-            boolean close = before != null
-                    && before.across() == plane.across()
-                    && before.offsetMm() - plane.offsetMm() < STEP_MM;
-            step = close ? step + 1 : 0;
-            before = plane;
-            double out = step * STEP_MM;
-            outside(plane.trailer())
-                    .ifPresent(extent -> cuttingPlane(plane, SectionLetters.letter(i), extent.grown(out)));
+            if (isHere(plane.trailer().id())) {
+                String letter = SectionLetters.letter(i);
+                outside(plane.trailer()).ifPresent(extent -> cuttingPlane(plane, letter, extent));
+            }
         }
         return this;
     }

@@ -2,7 +2,6 @@ package org.spile.exporters.sheets;
 
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -46,79 +45,108 @@ final class SectionView {
     ViewDraft whole(Subject subject, List<Finding> findings) {
         ViewDraft draft = ViewDraft.named(name("whole"), "Section " + letter + "-" + letter)
                 .cutAt(plane.words())
-                .scaled(Scale.oneTo(20), least(findings));
+                .scaled(largest(), least(findings));
         if (!plane.across()) {
             draft.forward(Side.RIGHT);
         }
         draw(Canvas.whole(draft));
         deck(draft);
         overall(draft);
-        if (findings.isEmpty()) {
-            stacks(draft);
+        if (alone(findings)) {
+            var dimensions = new DimensionsOnce(draft);
+            units().forEach(body -> stack(Canvas.whole(draft), dimensions, body));
         }
         findings.forEach(finding -> flag(draft, subject, finding));
         names(Canvas.whole(draft), PartKind.UNIT, PartKind.FIXTURE, PartKind.MOVER);
         return draft;
     }
 
-    /** A section that stands alone is drawn to be measured; beside its close-ups it only shows where they are. */
+    /** A cavity by itself is drawn as large as its paper allows. */
+    private Scale largest() {
+        return shell().isEmpty() ? Scale.oneTo(5) : Scale.oneTo(20);
+    }
+
+    /** Beside its close-ups a section only shows where they are. */
     private Scale least(List<Finding> findings) {
         return findings.isEmpty() && plane.across() ? Scale.oneTo(20) : Scale.oneTo(200);
     }
 
-    /** The gaps close up; those that lie near each other share a view. */
+    /** Whether the section itself has to say how its units lie: where there is no house round them to make it small. */
+    private boolean alone(List<Finding> findings) {
+        return findings.isEmpty() && shell().isEmpty();
+    }
+
+    /** The gaps close up, or without one the units; those that lie near each other share a view. */
     List<ViewDraft> closeUps(Subject subject, List<Finding> findings) {
         List<CloseUp> groups = new ArrayList<>();
         for (Finding finding : findings) {
-            groups = CloseUp.joined(groups, new CloseUp(window(finding), List.of(finding)));
+            List<CloseUp.Body> bodies = body(finding).stream().toList();
+            groups = CloseUp.joined(groups, new CloseUp(window(finding), List.of(finding), bodies));
+        }
+        if (findings.isEmpty() && !alone(findings)) {
+            for (CloseUp.Body unit : units()) {
+                Extent window = Canvas.extent(unit.outline()).grown(ROUND_MM);
+                groups = CloseUp.joined(groups, new CloseUp(window, List.of(), List.of(unit)));
+            }
         }
         return groups.stream().map(group -> closeUp(subject, group)).toList();
     }
 
     private ViewDraft closeUp(Subject subject, CloseUp group) {
-        List<String> numbers = group.findings().stream()
-                .map(finding -> subject.number(finding).orElseThrow())
-                .sorted()
-                .map(number -> Integer.toString(number))
-                .toList();
-        ViewDraft draft = ViewDraft.named(
-                        name("gap-" + numbers.get(0)),
-                        (numbers.size() > 1 ? "Findings " : "Finding ") + String.join(", ", numbers))
+        ViewDraft draft = titled(subject, group)
                 .cutAt("part of section " + letter + "-" + letter)
                 .scaled(Scale.oneTo(5), group.window().wide() > WIDE_MM ? Scale.oneTo(20) : Scale.oneTo(5))
                 .withoutScaleBar();
         Canvas canvas = Canvas.within(draft, group.window());
         draw(canvas);
         var dimensions = new DimensionsOnce(draft);
-        Set<Outline> bodies = new LinkedHashSet<>();
+        group.bodies().forEach(body -> stack(canvas, dimensions, body));
         for (Finding finding : group.findings()) {
-            gap(draft, finding);
-            body(finding).ifPresent(outline -> {
-                if (bodies.add(outline)) {
-                    new StackDimensions(canvas, dimensions, neighbours(), outline, finding.subject()).ask();
-                }
-            });
+            gap(dimensions, finding);
             flag(draft, subject, finding);
         }
         names(canvas, PartKind.UNIT, PartKind.DUCT, PartKind.LINE, PartKind.LINING, PartKind.FIXTURE, PartKind.MOVER);
         return draft;
     }
 
-    private void gap(ViewDraft draft, Finding finding) {
+    private ViewDraft titled(Subject subject, CloseUp group) {
+        if (group.findings().isEmpty()) {
+            List<String> names = group.bodies().stream()
+                    .map(body -> Subjects.name(body.thing()))
+                    .distinct()
+                    .toList();
+            return ViewDraft.named(name("unit-" + names.get(0)), String.join(", ", names));
+        }
+        List<String> numbers = group.findings().stream()
+                .map(finding -> subject.number(finding).orElseThrow())
+                .sorted()
+                .map(number -> Integer.toString(number))
+                .toList();
+        return ViewDraft.named(
+                name("gap-" + numbers.get(0)),
+                (numbers.size() > 1 ? "Findings " : "Finding ") + String.join(", ", numbers));
+    }
+
+    private void stack(Canvas canvas, DimensionsOnce dimensions, CloseUp.Body body) {
+        new StackDimensions(canvas, dimensions, neighbours(), body.outline(), body.thing()).ask();
+    }
+
+    /** A gap that the stack beside it doesn't show already. */
+    private void gap(DimensionsOnce dimensions, Finding finding) {
         Vector2D at = plane.flat(finding.at().orElseThrow());
         Vector2D to = plane.flat(finding.to().orElseThrow());
         if (at.distance(to) > 1e-6) {
             boolean level = Math.abs(to.getX() - at.getX()) > Math.abs(to.getY() - at.getY());
-            draft.dimension(
-                    Dimension.straight(at, to, level ? Side.ABOVE : Side.RIGHT).of(finding.subject()));
+            dimensions.straight(at, to, level ? Side.ABOVE : Side.RIGHT, finding.subject());
         }
     }
 
     /** The outline of a finding's subject where it is a thing; rooms for service have no sizes to build. */
-    private Optional<Outline> body(Finding finding) {
+    private Optional<CloseUp.Body> body(Finding finding) {
         return part(finding)
                 .filter(part -> part.kind() != PartKind.SERVICE && part.kind() != PartKind.LINING)
-                .flatMap(part -> outline(part, plane.flat(finding.at().orElseThrow())));
+                .flatMap(part -> outline(part, plane.flat(finding.at().orElseThrow())))
+                .map(outline -> new CloseUp.Body(outline, finding.subject()));
     }
 
     private Optional<Part> part(Finding finding) {
@@ -140,7 +168,12 @@ final class SectionView {
     private Extent window(Finding finding) {
         Extent gap = Extent.around(List.of(
                 plane.flat(finding.at().orElseThrow()), plane.flat(finding.to().orElseThrow())));
-        return body(finding).map(Canvas::extent).map(gap::and).orElse(gap).grown(ROUND_MM);
+        return body(finding)
+                .map(CloseUp.Body::outline)
+                .map(Canvas::extent)
+                .map(gap::and)
+                .orElse(gap)
+                .grown(ROUND_MM);
     }
 
     private void draw(Canvas canvas) {
@@ -165,32 +198,32 @@ final class SectionView {
         }
     }
 
-    /** What a stack runs between: what is built, and the clear space of the cavities; rooms for service are neither. */
+    /** What a stack runs between: what stays, other units, and the clear space of the cavities. */
     private List<Outline> neighbours() {
         List<Outline> all = new ArrayList<>();
-        cut.stream()
-                .filter(each -> each.part().kind() != PartKind.SERVICE)
-                .forEach(each -> all.addAll(each.outlines()));
+        cut.stream().filter(each -> bounds(each.part().kind())).forEach(each -> all.addAll(each.outlines()));
         clear.forEach(each -> all.add(each.outline()));
         return all;
     }
 
-    /** Without a close-up the section itself says how each unit lies between its neighbours. */
-    private void stacks(ViewDraft draft) {
-        var dimensions = new DimensionsOnce(draft);
-        for (CutParts.CutPart each : cut) {
-            if (each.part().kind() == PartKind.UNIT) {
-                for (Outline outline : each.outlines()) {
-                    new StackDimensions(
-                                    Canvas.whole(draft),
-                                    dimensions,
-                                    neighbours(),
-                                    outline,
-                                    each.part().thing())
-                            .ask();
-                }
-            }
-        }
+    /** Ducts and lines end at the units that they serve: they lie in their outline, not beside it. */
+    private static boolean bounds(PartKind kind) {
+        return switch (kind) {
+            case SHELL, LINING, FIXTURE, MOVER, UNIT -> true;
+            case SERVICE, DUCT, LINE, TERMINAL -> false;
+        };
+    }
+
+    /** Units where they are cut in a cavity. */
+    private List<CloseUp.Body> units() {
+        return cut.stream()
+                .filter(each -> each.part().kind() == PartKind.UNIT)
+                .flatMap(each -> each.outlines().stream()
+                        .filter(outline -> clear.stream()
+                                .anyMatch(space -> space.outline()
+                                        .contains(Canvas.extent(outline).middle())))
+                        .map(outline -> new CloseUp.Body(outline, each.part().thing())))
+                .toList();
     }
 
     /** The deck's top, between the outer faces of what stands on it. */
@@ -222,8 +255,10 @@ final class SectionView {
             return;
         }
         Extent all = Extent.around(shell);
-        draft.dimension(Dimension.level(all.corner(), Vector2D.of(all.maxX(), all.minY()), Side.BELOW));
-        draft.dimension(Dimension.upright(all.corner(), Vector2D.of(all.minX(), all.maxY()), Side.LEFT));
+        double lowest = Math.min(all.minY(), deckMm());
+        Vector2D corner = Vector2D.of(all.minX(), lowest);
+        draft.dimension(Dimension.level(corner, Vector2D.of(all.maxX(), lowest), Side.BELOW));
+        draft.dimension(Dimension.upright(corner, Vector2D.of(all.minX(), all.maxY()), Side.LEFT));
     }
 
     private void flag(ViewDraft draft, Subject subject, Finding finding) {

@@ -19,11 +19,16 @@ final class PassTable {
         var rows = new ArrayList<List<String>>();
         for (var finding : passing) {
             rows.add(List.of(
-                    finding.margin().map(FindingText::quantity).orElse(""),
-                    finding.worst().map(FindingText::quantity).orElse(""),
-                    FindingText.title(finding)));
+                    finding.margin().map(FindingText::quantity).orElse("-"),
+                    finding.worst().map(FindingText::quantity).orElse("-"),
+                    FindingText.title(finding)
+                            + (finding.margin().isPresent() ? "" : " (" + sentence(finding.because()) + ")")));
         }
         return new PassTable(rows);
+    }
+
+    private static String sentence(String says) {
+        return says.endsWith(".") ? says.substring(0, says.length() - 1) : says;
     }
 
     /** The lines, each with a line feed behind it. */

@@ -108,6 +108,30 @@ final class Examples {
                 "maker's, house file: units.cooler.void");
     }
 
+    /** Passes without a number: there is nothing to be too near to. */
+    static Finding free() {
+        return new Finding(
+                "fit.maker/units.cooler.clearance.front",
+                "fit.maker",
+                "units.cooler",
+                Optional.empty(),
+                List.of("parked"),
+                List.of(),
+                Verdict.PASSES,
+                Optional.empty(),
+                mm(500),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "nothing lies in front of cooler.",
+                List.of(),
+                List.of(),
+                "maker's, house file: units.cooler.clearance.front");
+    }
+
     static Finding open() {
         return Finding.open("tow", "trailers", Optional.of("masses"), "What the coupling carries needs masses.");
     }

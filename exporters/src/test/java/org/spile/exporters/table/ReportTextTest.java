@@ -68,6 +68,16 @@ class ReportTextTest {
     }
 
     @Test
+    void nothingToMeasure_saysWhyItPasses() throws IOException {
+        var finding = Examples.free();
+        var report = new Report("1.2.3", "hut.yaml", "", List.of(), List.of(), Findings.of(List.of(finding)));
+        assertTrue(
+                text(report, Ink.PLAIN)
+                        .contains("\n  -  -  fit.maker: units.cooler (nothing lies in front of cooler)\n"),
+                text(report, Ink.PLAIN));
+    }
+
+    @Test
     void quoting_holdsInAPosixShell() throws IOException, InterruptedException {
         var awkward = "fixtures.shelf={in: lobby, title: 'a \"b\" $HOME `x` \\ #1'}";
         var process = new ProcessBuilder("sh", "-c", "printf %s " + ShellWord.quoted(awkward)).start();

@@ -30,6 +30,8 @@ record CuttingPlane(String letter, Vector2D from, Vector2D to, Side looks) {
 
     private static final double ARROW_MM = 4;
     private static final double SHAFT_MM = 8;
+    /** From one plane's arrow to that of the next, which stands behind it: past its letter. */
+    private static final double STEP_MM = 9.5;
 
     CuttingPlane {
         if (from.distance(to) < 1e-6) {
@@ -37,12 +39,24 @@ record CuttingPlane(String letter, Vector2D from, Vector2D to, Side looks) {
         }
     }
 
-    List<Stroke> strokes(double unit) {
+    /** How far it stands towards what it looks at (model mm). */
+    double forwardMm() {
+        return from.dot(looks.outward());
+    }
+
+    /**
+     * What is drawn of it.
+     *
+     * @param unit how much of the model a millimetre of paper shows
+     * @param step how many planes stand between it and the view
+     */
+    List<Stroke> strokes(double unit, int step) {
         var along = to.subtract(from).normalize();
         var across = Vector2D.of(-along.getY(), along.getX());
         var looking = across.dot(looks.outward()) >= 0 ? across : across.negate();
-        var start = from.subtract(along.multiply(BEYOND_MM * unit));
-        var end = to.add(along.multiply(BEYOND_MM * unit));
+        var beyond = (BEYOND_MM + step * STEP_MM) * unit;
+        var start = from.subtract(along.multiply(beyond));
+        var end = to.add(along.multiply(beyond));
         var narrow = Layer.CUTTING_PLANES.pen();
         var wide = narrow.wide(Pen.WIDE_MM).as(LineType.CONTINUOUS);
         var stub = along.multiply(WIDE_END_MM * unit);

@@ -245,7 +245,7 @@ public final class ViewDraft {
         var unit = scale.modelPerPaper();
         var outline = outline(unit);
         var all = new ArrayList<Mark>(marks);
-        planes.forEach(plane -> all.addAll(plane.strokes(unit)));
+        all.addAll(new CuttingPlanes(planes).strokes(unit));
         var strokes = all.stream().flatMap(mark -> mark.strokes().stream()).toList();
         var ground = LabelLayout.ground(strokes, unit);
         var notes = new LabelLayout(ground, unit);

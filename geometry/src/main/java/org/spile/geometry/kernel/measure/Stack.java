@@ -153,9 +153,6 @@ public final class Stack {
     }
 
     private static boolean same(Reading one, Reading other) {
-        if (one == other) {
-            return !one.path().isEmpty();
-        }
         if (one.path().isEmpty() || !one.path().equals(other.path())) {
             return false;
         }
