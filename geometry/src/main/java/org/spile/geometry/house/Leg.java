@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import org.spile.geometry.house.duct.DuctLeg;
+import org.spile.geometry.house.duct.Vanes;
 import org.spile.geometry.house.spot.Axis;
 import org.spile.geometry.house.spot.Spot;
 import org.spile.geometry.house.spot.Way;
@@ -58,6 +59,7 @@ record Leg(
         return new DuctLeg(
                 path(),
                 trailer,
+                way.unit(),
                 from.at(),
                 to.at(),
                 start.section(),
@@ -66,6 +68,7 @@ record Leg(
                 station.flush(),
                 station.through(),
                 station.parts(),
-                bend.map(Stack::valueMm));
+                bend.map(Stack::valueMm),
+                Vanes.NONE);
     }
 }

@@ -17,7 +17,8 @@ import org.spile.geometry.kernel.measure.Stack;
  *
  * <p>At a mitred corner both legs end at the plane halfway between them, so together they are exactly the mitre. A corner
  * with a radius belongs half to either leg: arcs of 15 degrees whose flat faces lie inside and outside the true bend, at
- * most 0.86 % of the radius off, always on the safe side. A straight round leg is exact.
+ * most 0.86 % of the radius off, always on the safe side. A bend begins and ends square to the axes; what a leg slants it
+ * slants between its bends. A straight round leg is exact.
  */
 final class LegShapes {
     private static final int ARCS = 6;
@@ -36,16 +37,16 @@ final class LegShapes {
         this.troubles = troubles;
     }
 
-    /** One shape a leg; nothing, and a trouble, for a leg too short for its corners. */
-    List<Optional<Shape>> shapes() {
-        List<Optional<Shape>> shapes = new ArrayList<>();
+    /** One leg's shapes each; nothing, and a trouble, for a leg too short for its corners. */
+    List<Optional<LegShape>> shapes() {
+        List<Optional<LegShape>> shapes = new ArrayList<>();
         for (int i = 0; i < legs.size(); i++) {
             shapes.add(shape(i));
         }
         return shapes;
     }
 
-    private Optional<Shape> shape(int i) {
+    private Optional<LegShape> shape(int i) {
         Leg leg = legs.get(i);
         Optional<Leg> before = neighbour(i, -1);
         Optional<Leg> after = neighbour(i, 1);
@@ -60,21 +61,32 @@ final class LegShapes {
                     "Make it longer, its bends smaller (bend: radius 80), or mitred.");
             return Optional.empty();
         }
-        List<Shape> pieces = new ArrayList<>();
-        if (before.isPresent() && cutBefore.valueMm() > 0) {
-            pieces.addAll(arcsOf(leg, before.get(), wall, ARCS / 2, ARCS));
+        List<Shape> bendBefore = before.isPresent() && cutBefore.valueMm() > 0
+                ? arcsOf(leg, before.get(), wall, ARCS / 2, ARCS)
+                : List.of();
+        List<Shape> bendAfter = after.isPresent() && cutAfter.valueMm() > 0
+                ? arcsOf(after.get(), leg, wall, 0, ARCS / 2)
+                : List.of();
+        if (left <= 1e-3 && !(bendBefore.isEmpty() && bendAfter.isEmpty())) {
+            return swallowed(leg)
+                    ? Optional.empty()
+                    : Optional.of(LegShape.of(bendBefore, Optional.empty(), bendAfter));
         }
-        if (after.isPresent() && cutAfter.valueMm() > 0) {
-            pieces.addAll(arcsOf(after.get(), leg, wall, 0, ARCS / 2));
+        return straight(leg, before, after, cutBefore, cutAfter)
+                .map(straight -> LegShape.of(bendBefore, Optional.of(straight), bendAfter));
+    }
+
+    /** A transition or a slant whose bends leave it no length to be made in. */
+    private boolean swallowed(Leg leg) {
+        if (leg.start().same(leg.end())) {
+            return false;
         }
-        if (left > 1e-3 || pieces.isEmpty()) {
-            Optional<Shape> straight = straight(leg, before, after, cutBefore, cutAfter);
-            if (straight.isEmpty()) {
-                return Optional.empty();
-            }
-            pieces.add(straight.get());
-        }
-        return Optional.of(Shape.union(pieces));
+        troubles.wrong(
+                leg.path(),
+                "its bends take all " + AxisPlacing.number(leg.alongMm())
+                        + " of it, and leave no length for its change of section",
+                "Make it longer, or change the section in another leg.");
+        return true;
     }
 
     /** The leg before or after, if there is a corner between. */
@@ -112,10 +124,10 @@ final class LegShapes {
         Spot from = leg.from().toward(leg.to(), 0);
         Spot to = leg.to();
         if (cutBefore.valueMm() > 0) {
-            from = cut(leg, leg.from(), leg.to(), cutBefore, length);
+            from = leg.from().plus(leg.way().unit(), cutBefore);
         }
         if (cutAfter.valueMm() > 0) {
-            to = cut(leg, leg.to(), leg.from(), cutAfter, length);
+            to = leg.to().plus(leg.way().opposite().unit(), cutAfter);
         }
         boolean mitredBefore = before.isPresent() && leg.bend().isEmpty();
         boolean mitredAfter = after.isPresent() && after.get().bend().isEmpty();
@@ -147,20 +159,6 @@ final class LegShapes {
             }
         }
         return Optional.of(Loft.between(nearRing, farRing));
-    }
-
-    /** A place on the middle line that far from one end along the leg's axis. */
-    private static Spot cut(Leg leg, Spot end, Spot other, Stack cut, double length) {
-        Spot slant = other.minus(end).times(1 / length);
-        Axis axis = leg.way().axis();
-        Way way = Way.of(axis, other.minus(end).get(axis).valueMm());
-        Spot there = end;
-        for (Axis a : Axis.values()) {
-            if (a != axis) {
-                there = there.with(a, end.get(a).plus(slant.get(a).times(cut.valueMm())));
-            }
-        }
-        return there.plus(way.unit(), cut);
     }
 
     /** A part of the bend before a leg, round the corner where it starts. */

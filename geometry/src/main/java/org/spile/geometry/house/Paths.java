@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.spile.geometry.house.spot.Rigid;
-import org.spile.geometry.house.spot.Shape;
 import org.spile.geometry.house.told.ToldHouse;
 import org.spile.geometry.kernel.measure.Stack;
 
@@ -141,7 +140,7 @@ final class Paths {
         if (known != null && known.legs().equals(legs) && known.wall().equals(wall)) {
             return Optional.of(new Pathway(course, start, target, legs, known.shapes(), wall));
         }
-        List<Shape> shapes = new ArrayList<>();
+        List<LegShape> shapes = new ArrayList<>();
         new LegShapes(legs, wall, troubles).shapes().forEach(shape -> shape.ifPresent(shapes::add));
         return shapes.size() == legs.size()
                 ? Optional.of(new Pathway(course, start, target, legs, shapes, wall))

@@ -3,8 +3,11 @@ package org.spile.geometry.house;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.spile.geometry.house.duct.DuctLeg;
+import org.spile.geometry.house.duct.DuctPieces;
 import org.spile.geometry.house.duct.DuctRun;
-import org.spile.geometry.house.spot.Shape;
+import org.spile.geometry.house.duct.LegBodies;
+import org.spile.geometry.house.duct.Screws;
 import org.spile.geometry.house.told.ToldRun;
 import org.spile.geometry.kernel.measure.Stack;
 
@@ -14,17 +17,21 @@ import org.spile.geometry.kernel.measure.Stack;
  * @param start where it starts, in the frame of its first leg
  * @param shapes one for each leg
  */
-record Pathway(Course course, Opening start, Target target, List<Leg> legs, List<Shape> shapes, Stack wall) {
+record Pathway(Course course, Opening start, Target target, List<Leg> legs, List<LegShape> shapes, Stack wall) {
     Pathway {
         legs = List.copyOf(legs);
         shapes = List.copyOf(shapes);
     }
 
     DuctRun told(ToldRun run, Readings readings) {
+        List<DuctLeg> told =
+                legs.stream().map(leg -> leg.told(wall.valueMm())).toList();
+        List<LegBodies> bodies = shapes.stream().map(LegShape::bodies).toList();
         return new DuctRun(
                 course.id(),
                 course.path(),
-                legs.stream().map(leg -> leg.told(wall.valueMm())).toList(),
+                told,
+                DuctPieces.of(told, bodies, Screws.NONE),
                 run.flow().map(flow -> readings.now(flow).value()),
                 run.replaces().map(pipe -> readings.now(pipe).value()));
     }
@@ -40,7 +47,7 @@ record Pathway(Course course, Opening start, Target target, List<Leg> legs, List
                     course.title() + ", leg " + (i + 1),
                     passage.through(leg.trailer(), leg.from().at(), leg.to().at()),
                     leg.trailer(),
-                    shapes.get(i));
+                    shapes.get(i).whole());
             pieces.add(leg.comesOut() ? piece.needing(target.trailer()) : piece);
         }
         return pieces;

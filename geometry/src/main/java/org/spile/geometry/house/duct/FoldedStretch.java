@@ -1,0 +1,145 @@
+package org.spile.geometry.house.duct;
+
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * A stretch of a transition or offset that ends in a mitre: its sheet is folded to a ring in the plane of the mitre, so the mesh itself
+ * is cut. Between the inner corner and the mitre the cutting plane turns about that corner.
+ *
+ * <p>Curves count as polygons of 96 sides in them, 0.07 % less than they are. Square to the axis the area is a quadratic of
+ * the place, its least at an end or at the bottom of the parabola; where the plane turns it is searched by thirds.
+ */
+final class FoldedStretch implements ClearPassage {
+    private static final int QUARTER = 25;
+    private static final int THIRDS = 60;
+
+    private final LegLine line;
+    private final FoldedSheet sheet;
+    private final Optional<Mitre> turning;
+    private final double from;
+    private final double to;
+    private final Vector3D heading;
+
+    /**
+     * @param near the mitre it starts in, if any; seen towards that corner
+     * @param far the mitre it ends in, if any
+     * @param turning the mitre in whose zone the stretch lies; none between the zones
+     */
+    FoldedStretch(
+            LegLine line,
+            Optional<Mitre> near,
+            Optional<Mitre> far,
+            Optional<Mitre> turning,
+            double from,
+            double to) {
+        this.line = line;
+        this.sheet = new FoldedSheet(
+                ring(line, line.middle(0), line.start(), near), ring(line, line.middle(1), line.end(), far));
+        this.turning = turning;
+        this.from = from;
+        this.to = to;
+        this.heading = line.heading();
+    }
+
+    private static List<Vector3D> ring(LegLine line, Vector3D middle, Clear clear, Optional<Mitre> mitre) {
+        boolean curved = line.start().radiusMm() > 0 || line.end().radiusMm() > 0;
+        List<Vector3D> square = SquareStretch.ring(line.lie(), middle, clear, curved ? QUARTER : 1);
+        return mitre.map(m -> square.stream().map(m::cut).toList()).orElse(square);
+    }
+
+    private double share(double atMm) {
+        double length = lengthMm();
+        double part = length > 0 ? Math.max(0, Math.min(1, atMm / length)) : 0;
+        return from + part * (to - from);
+    }
+
+    @Override
+    public double lengthMm() {
+        return line.lengthMm() * (to - from);
+    }
+
+    @Override
+    public List<Vector3D> outline(double atMm) {
+        Vector3D middle = middle(atMm);
+        Vector3D axis = line.lie().axis();
+        return sheet.cut(middle, turning.map(m -> m.normal(middle)).orElse(axis));
+    }
+
+    @Override
+    public double areaMm2(double atMm) {
+        return Math.abs(FoldedSheet.areaVector(outline(atMm)).dot(heading));
+    }
+
+    /** Of the section seen along the path. */
+    @Override
+    public double perimeterMm(double atMm) {
+        List<Vector3D> ring = outline(atMm);
+        double sum = 0;
+        for (int k = 0; k < ring.size(); k++) {
+            Vector3D side = ring.get((k + 1) % ring.size()).subtract(ring.get(k));
+            sum += side.subtract(heading.multiply(side.dot(heading))).norm();
+        }
+        return sum;
+    }
+
+    @Override
+    public double wideMm(double atMm) {
+        return span(atMm, line.lie().first()) * line.firstSeen();
+    }
+
+    @Override
+    public double highMm(double atMm) {
+        return span(atMm, line.lie().second()) * line.secondSeen();
+    }
+
+    private double span(double atMm, Vector3D along) {
+        List<Vector3D> ring = outline(atMm);
+        double most = ring.stream().mapToDouble(along::dot).max().orElseThrow();
+        double least = ring.stream().mapToDouble(along::dot).min().orElseThrow();
+        return most - least;
+    }
+
+    @Override
+    public Vector3D middle(double atMm) {
+        return line.middle(share(atMm));
+    }
+
+    @Override
+    public Least least() {
+        double length = lengthMm();
+        Least best = new Least(0, areaMm2(0));
+        for (double at : new double[] {length, turning.isPresent() ? thirds(length) : bottom(length)}) {
+            double area = areaMm2(at);
+            if (area < best.areaMm2()) {
+                best = new Least(at, area);
+            }
+        }
+        return best;
+    }
+
+    /** Where the parabola through both ends and the middle is lowest, kept within the stretch. */
+    private double bottom(double length) {
+        double a = areaMm2(0);
+        double b = areaMm2(length / 2);
+        double c = areaMm2(length);
+        double bend = 2 * (a - 2 * b + c);
+        return bend > 0 ? Math.max(0, Math.min(length, length * (3 * a - 4 * b + c) / (2 * bend))) : 0;
+    }
+
+    private double thirds(double length) {
+        double low = 0;
+        double high = length;
+        for (int i = 0; i < THIRDS; i++) {
+            double a = low + (high - low) / 3;
+            double b = high - (high - low) / 3;
+            if (areaMm2(a) <= areaMm2(b)) {
+                high = b;
+            } else {
+                low = a;
+            }
+        }
+        return (low + high) / 2;
+    }
+}
