@@ -20,8 +20,7 @@ record LegShape(Shape whole, LegBodies bodies) {
         all.addAll(bendAfter);
         straight.ifPresent(all::add);
         return new LegShape(
-                Shape.union(all),
-                new LegBodies(body(bendBefore), straight.map(Shape::body), body(bendAfter)));
+                Shape.union(all), new LegBodies(body(bendBefore), straight.map(Shape::body), body(bendAfter)));
     }
 
     private static Optional<Body> body(List<Shape> arcs) {

@@ -9,7 +9,6 @@ import org.spile.geometry.house.spot.Loft;
 import org.spile.geometry.house.spot.Rod;
 import org.spile.geometry.house.spot.Shape;
 import org.spile.geometry.house.spot.Spot;
-import org.spile.geometry.house.spot.Way;
 import org.spile.geometry.kernel.measure.Stack;
 
 /**
@@ -64,9 +63,8 @@ final class LegShapes {
         List<Shape> bendBefore = before.isPresent() && cutBefore.valueMm() > 0
                 ? arcsOf(leg, before.get(), wall, ARCS / 2, ARCS)
                 : List.of();
-        List<Shape> bendAfter = after.isPresent() && cutAfter.valueMm() > 0
-                ? arcsOf(after.get(), leg, wall, 0, ARCS / 2)
-                : List.of();
+        List<Shape> bendAfter =
+                after.isPresent() && cutAfter.valueMm() > 0 ? arcsOf(after.get(), leg, wall, 0, ARCS / 2) : List.of();
         if (left <= 1e-3 && !(bendBefore.isEmpty() && bendAfter.isEmpty())) {
             return swallowed(leg)
                     ? Optional.empty()

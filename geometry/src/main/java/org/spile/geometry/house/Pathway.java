@@ -24,8 +24,7 @@ record Pathway(Course course, Opening start, Target target, List<Leg> legs, List
     }
 
     DuctRun told(ToldRun run, Readings readings) {
-        List<DuctLeg> told =
-                legs.stream().map(leg -> leg.told(wall.valueMm())).toList();
+        List<DuctLeg> told = legs.stream().map(leg -> leg.told(wall.valueMm())).toList();
         List<LegBodies> bodies = shapes.stream().map(LegShape::bodies).toList();
         return new DuctRun(
                 course.id(),

@@ -28,12 +28,7 @@ final class FoldedStretch implements ClearPassage {
      * @param turning the mitre in whose zone the stretch lies; none between the zones
      */
     FoldedStretch(
-            LegLine line,
-            Optional<Mitre> near,
-            Optional<Mitre> far,
-            Optional<Mitre> turning,
-            double from,
-            double to) {
+            LegLine line, Optional<Mitre> near, Optional<Mitre> far, Optional<Mitre> turning, double from, double to) {
         this.line = line;
         this.sheet = new FoldedSheet(
                 ring(line, line.middle(0), line.start(), near), ring(line, line.middle(1), line.end(), far));

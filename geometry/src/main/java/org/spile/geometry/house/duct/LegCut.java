@@ -28,8 +28,7 @@ final class LegCut {
         this.line = new LegLine(leg, radiusBefore, radiusAfter, mitredBefore || mitredAfter);
         this.near = before.filter(b -> mitredBefore)
                 .map(b -> mitre(leg.from(), leg.axis().negate(), b.axis().negate(), line.start()));
-        this.far = after.filter(a -> mitredAfter)
-                .map(a -> mitre(leg.to(), leg.axis(), a.axis(), line.end()));
+        this.far = after.filter(a -> mitredAfter).map(a -> mitre(leg.to(), leg.axis(), a.axis(), line.end()));
     }
 
     /** The neighbour, if it lies at a corner and not straight on or beyond a joint of trailers. */

@@ -21,7 +21,10 @@ record Lie(Vector3D axis, Vector3D first, Vector3D second) {
     /** The same laid along another way, near its own. */
     Lie tilted(Vector3D way) {
         Vector3D side = first.subtract(way.multiply(first.dot(way))).normalize();
-        return new Lie(way, side, way.cross(side).multiply(Math.signum(axis.cross(first).dot(second))));
+        return new Lie(
+                way,
+                side,
+                way.cross(side).multiply(Math.signum(axis.cross(first).dot(second))));
     }
 
     /** A point in the section's plane. */

@@ -16,7 +16,14 @@ import org.spile.geometry.kernel.solid.Body;
  * @param vanes how many vanes stand in it
  */
 public record MitredBend(
-        DuctLeg leg, double startMm, double endMm, ClearPassage clear, Body outside, List<Intrusion> intrusions, double cornerMm, int vanes)
+        DuctLeg leg,
+        double startMm,
+        double endMm,
+        ClearPassage clear,
+        Body outside,
+        List<Intrusion> intrusions,
+        double cornerMm,
+        int vanes)
         implements Bend {
     /** Copies the list. */
     public MitredBend {

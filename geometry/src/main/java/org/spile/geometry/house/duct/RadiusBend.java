@@ -15,7 +15,13 @@ import org.spile.geometry.kernel.solid.Body;
  * @param radiusMm of its middle line
  */
 public record RadiusBend(
-        DuctLeg leg, double startMm, double endMm, ClearPassage clear, Body outside, List<Intrusion> intrusions, double radiusMm)
+        DuctLeg leg,
+        double startMm,
+        double endMm,
+        ClearPassage clear,
+        Body outside,
+        List<Intrusion> intrusions,
+        double radiusMm)
         implements Bend {
     /** Copies the list. */
     public RadiusBend {

@@ -16,7 +16,14 @@ import org.spile.geometry.kernel.solid.Body;
  * @param side the side of it
  */
 public record Takeoff(
-        DuctLeg leg, double startMm, double endMm, ClearPassage clear, Body outside, List<Intrusion> intrusions, String run, String side)
+        DuctLeg leg,
+        double startMm,
+        double endMm,
+        ClearPassage clear,
+        Body outside,
+        List<Intrusion> intrusions,
+        String run,
+        String side)
         implements DuctPiece {
     /** Copies the list. */
     public Takeoff {
