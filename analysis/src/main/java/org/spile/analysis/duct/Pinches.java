@@ -141,7 +141,7 @@ final class Pinches {
     private double before(DuctLeg until) {
         double before = 0;
         for (DuctLeg leg : run.legs()) {
-            if (leg == until) {
+            if (leg.path().equals(until.path())) {
                 break;
             }
             before += leg.lengthMm();
