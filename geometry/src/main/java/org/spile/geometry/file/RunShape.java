@@ -6,7 +6,9 @@ import java.util.Optional;
 import org.spile.geometry.house.told.ToldEnd;
 import org.spile.geometry.house.told.ToldLayer;
 import org.spile.geometry.house.told.ToldRun;
+import org.spile.geometry.house.told.ToldScrews;
 import org.spile.geometry.house.told.ToldStation;
+import org.spile.geometry.house.told.ToldVanes;
 import org.spile.geometry.kernel.measure.Kind;
 import org.spile.geometry.kernel.measure.Reading;
 
@@ -30,6 +32,11 @@ final class RunShape {
     private static final Key<String> BENDS = Key.of(
                     "bends", WordForm.of("radius", "mitred", "vanes"), "F A", "how its corners are made")
             .unsaid("round ducts radius = size, others mitred");
+    private static final Key<ToldVanes> VANES =
+            Key.of("vanes", VanesShape.SHAPE, "A", "the vanes of its corners with vanes");
+    private static final Key<ToldScrews> SCREWS = Key.of(
+                    "screws", ScrewsShape.SHAPE, "A", "the screws whose tips stand into it")
+            .unsaid("none");
     private static final Key<Reading> FLEXIBLE = Key.of(
                     "flexible", new FlexibleForm(), "F A", "that it is flexible, and its slack")
             .unsaid("rigid");
@@ -49,6 +56,8 @@ final class RunShape {
                             FLOW,
                             REPLACES,
                             BENDS,
+                            VANES,
+                            SCREWS,
                             FLEXIBLE),
                     RunShape::make)
             .hint("wide", "Sections stand in the path: path: [{wide: 300, high: 70}, ...].")
@@ -79,6 +88,8 @@ final class RunShape {
                 values.maybe(REPLACES),
                 values.text(SIZES).equals("outside") ? Within.wall(layers, values.scribe()) : 0,
                 values.text(BENDS),
+                values.maybe(VANES).orElseGet(() -> VanesShape.usual(values.path() + ".vanes")),
+                values.maybe(SCREWS),
                 values.maybe(FLEXIBLE));
     }
 

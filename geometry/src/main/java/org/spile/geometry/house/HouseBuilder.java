@@ -98,9 +98,11 @@ final class HouseBuilder {
 
     private List<DuctRun> runs(List<Pathway> ways) {
         List<DuctRun> runs = new ArrayList<>();
+        Map<String, Double> walls = new LinkedHashMap<>();
+        ways.forEach(way -> walls.put(way.course().id(), way.wall().valueMm()));
         for (Pathway way : ways) {
             if (way.course().duct()) {
-                runs.add(way.told(told.runs().get(way.course().id()), readings));
+                runs.add(way.told(told.runs().get(way.course().id()), readings, walls));
             }
         }
         return runs;

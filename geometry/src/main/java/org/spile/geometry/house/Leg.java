@@ -22,6 +22,7 @@ import org.spile.geometry.kernel.measure.Stack;
  * @param start clear section at its start
  * @param end clear section at its end
  * @param bend radius of the corner before it; absent if that is mitred or there is none
+ * @param flush the side of the leg, in its trailer's frame, that a change of section keeps
  * @param typed the axes along which its length was typed
  */
 record Leg(
@@ -33,6 +34,7 @@ record Leg(
         Cross start,
         Cross end,
         Optional<Stack> bend,
+        Optional<Way> flush,
         Set<Axis> typed) {
     Leg {
         typed = typed.isEmpty() ? EnumSet.noneOf(Axis.class) : EnumSet.copyOf(typed);
@@ -47,7 +49,7 @@ record Leg(
     }
 
     Leg with(Spot otherFrom, Spot otherTo) {
-        return new Leg(station, trailer, way, otherFrom, otherTo, start, end, bend, typed);
+        return new Leg(station, trailer, way, otherFrom, otherTo, start, end, bend, flush, typed);
     }
 
     /** How far it goes along its own axis, nominal (mm). */
@@ -55,7 +57,7 @@ record Leg(
         return way.sign() * to.minus(from).get(way.axis()).valueMm();
     }
 
-    DuctLeg told(double wallMm) {
+    DuctLeg told(double wallMm, Vanes vanes) {
         return new DuctLeg(
                 path(),
                 trailer,
@@ -65,10 +67,10 @@ record Leg(
                 start.section(),
                 end.section(),
                 wallMm,
-                station.flush(),
+                flush.map(Way::face).orElse(""),
                 station.through(),
                 station.parts(),
                 bend.map(Stack::valueMm),
-                Vanes.NONE);
+                vanes);
     }
 }

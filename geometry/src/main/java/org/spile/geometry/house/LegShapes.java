@@ -94,9 +94,13 @@ final class LegShapes {
             return Optional.empty();
         }
         Leg other = legs.get(j);
-        boolean corner = other.trailer().equals(legs.get(i).trailer())
-                && other.way().axis() != legs.get(i).way().axis();
-        return corner ? Optional.of(other) : Optional.empty();
+        return corner(legs.get(i), other) ? Optional.of(other) : Optional.empty();
+    }
+
+    /** Whether two legs that follow each other meet in a corner, and not straight on or beyond a joint of trailers. */
+    static boolean corner(Leg one, Leg other) {
+        return other.trailer().equals(one.trailer())
+                && other.way().axis() != one.way().axis();
     }
 
     private boolean tooTight(Leg leg, Optional<Leg> before) {

@@ -88,6 +88,7 @@ final class Parting {
                 mapped(leg.start(), back),
                 mapped(leg.end(), back),
                 leg.bend(),
+                leg.flush().map(side -> Way.nearest(back.nominal().applyDirection(side.unit()))),
                 leg.typed());
     }
 

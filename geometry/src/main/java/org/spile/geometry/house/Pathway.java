@@ -2,13 +2,18 @@ package org.spile.geometry.house;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.spile.geometry.house.duct.DuctLeg;
 import org.spile.geometry.house.duct.DuctPieces;
 import org.spile.geometry.house.duct.DuctRun;
 import org.spile.geometry.house.duct.LegBodies;
 import org.spile.geometry.house.duct.Screws;
+import org.spile.geometry.house.duct.Tap;
+import org.spile.geometry.house.duct.Vanes;
+import org.spile.geometry.house.told.ToldEnd;
 import org.spile.geometry.house.told.ToldRun;
+import org.spile.geometry.kernel.measure.Reading;
 import org.spile.geometry.kernel.measure.Stack;
 
 /**
@@ -23,16 +28,52 @@ record Pathway(Course course, Opening start, Target target, List<Leg> legs, List
         shapes = List.copyOf(shapes);
     }
 
-    DuctRun told(ToldRun run, Readings readings) {
-        List<DuctLeg> told = legs.stream().map(leg -> leg.told(wall.valueMm())).toList();
+    /**
+     * As it is told.
+     *
+     * @param walls of all runs, by id (mm)
+     */
+    DuctRun told(ToldRun run, Readings readings, Map<String, Double> walls) {
+        List<DuctLeg> told = new ArrayList<>();
+        for (int i = 0; i < legs.size(); i++) {
+            told.add(legs.get(i).told(wall.valueMm(), vanes(i, run, readings)));
+        }
         List<LegBodies> bodies = shapes.stream().map(LegShape::bodies).toList();
+        Screws screws = run.screws()
+                .map(s -> new Screws(mm(s.tip(), readings), mm(s.thick(), readings), mm(s.apart(), readings)))
+                .orElse(Screws.NONE);
         return new DuctRun(
                 course.id(),
                 course.path(),
                 told,
-                DuctPieces.of(told, bodies, Screws.NONE),
+                DuctPieces.of(told, bodies, screws, tap(run.from(), walls), tap(run.to(), walls)),
                 run.flow().map(flow -> readings.now(flow).value()),
                 run.replaces().map(pipe -> readings.now(pipe).value()));
+    }
+
+    private static double mm(Reading reading, Readings readings) {
+        return readings.now(reading).value();
+    }
+
+    private static Optional<Tap> tap(ToldEnd end, Map<String, Double> walls) {
+        return end.onRun()
+                ? Optional.of(new Tap("runs." + end.name(), end.side(), walls.getOrDefault(end.name(), 0.0)))
+                : Optional.empty();
+    }
+
+    /** The vanes in the corner before a leg: one less than the spaces they part along the mitre, one at least. */
+    private Vanes vanes(int i, ToldRun run, Readings readings) {
+        Leg leg = legs.get(i);
+        String kind = leg.station().bendKind().isEmpty()
+                ? course.bendKind()
+                : leg.station().bendKind();
+        if (i == 0 || !kind.equals("vanes") || !LegShapes.corner(legs.get(i - 1), leg)) {
+            return Vanes.NONE;
+        }
+        double mitre =
+                Math.sqrt(2) * leg.start().size(legs.get(i - 1).way().axis()).valueMm();
+        double spaces = Math.ceil(mitre / mm(run.vanes().apart(), readings) - 1e-9);
+        return new Vanes(Math.max(1, (int) spaces - 1), mm(run.vanes().thick(), readings));
     }
 
     List<Piece> pieces(Passage passage) {

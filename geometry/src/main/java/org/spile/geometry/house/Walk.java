@@ -105,7 +105,17 @@ final class Walk {
         Optional<Stack> bend = legs.isEmpty() || legs.get(legs.size() - 1).way() == way.get()
                 ? Optional.empty()
                 : sections.bend(station, from.get());
-        legs.add(new Leg(station, start.trailer(), way.get(), at, end, from.get(), to.get(), bend, typed));
+        legs.add(new Leg(
+                station,
+                start.trailer(),
+                way.get(),
+                at,
+                end,
+                from.get(),
+                to.get(),
+                bend,
+                Way.outOf(station.flush()),
+                typed));
         at = end;
         return true;
     }

@@ -16,15 +16,17 @@ public final class DuctPieces {
 
     private final List<DuctLeg> legs;
     private final List<LegBodies> bodies;
-    private final Screws screws;
+    private final Optional<Tap> from;
+    private final Optional<Tap> to;
     private final List<LegCut> cuts = new ArrayList<>();
     private final List<DuctPiece> pieces = new ArrayList<>();
     private double station;
 
-    private DuctPieces(List<DuctLeg> legs, List<LegBodies> bodies, Screws screws) {
+    private DuctPieces(List<DuctLeg> legs, List<LegBodies> bodies, Optional<Tap> from, Optional<Tap> to) {
         this.legs = legs;
         this.bodies = bodies;
-        this.screws = screws;
+        this.from = from;
+        this.to = to;
         for (int i = 0; i < legs.size(); i++) {
             cuts.add(new LegCut(legs, i));
         }
@@ -36,13 +38,17 @@ public final class DuctPieces {
      * @param legs in flow order
      * @param bodies the outside of each
      * @param screws in each joint
+     * @param from the run it leaves, if it leaves the side of one
+     * @param to the run it joins, if it joins the side of one
      * @throws IllegalArgumentException if there are not as many bodies as legs, or bends leave less than nothing of a leg
      */
-    public static List<DuctPiece> of(List<DuctLeg> legs, List<LegBodies> bodies, Screws screws) {
+    public static List<DuctPiece> of(
+            List<DuctLeg> legs, List<LegBodies> bodies, Screws screws, Optional<Tap> from, Optional<Tap> to) {
         if (legs.size() != bodies.size()) {
             throw new IllegalArgumentException(legs.size() + " legs with " + bodies.size() + " bodies");
         }
-        return List.copyOf(new DuctPieces(legs, bodies, screws).made());
+        List<DuctPiece> made = new DuctPieces(legs, bodies, from, to).made();
+        return List.copyOf(screws.none() ? made : new Joints(screws).screwed(made));
     }
 
     private List<DuctPiece> made() {
@@ -51,14 +57,36 @@ public final class DuctPieces {
             if (cut.cornerBefore()) {
                 bend(i);
             }
-            double left = cut.middleMm();
-            if (left > NOTHING_MM) {
-                double start = station;
-                station += left * cut.stationPerMm();
-                pieces.add(piece(i, start));
-            }
+            middle(i, cut);
         }
-        return screws.none() ? pieces : new Joints(screws).screwed(pieces);
+        return pieces;
+    }
+
+    /** What the bends leave of a leg, less the collars at the run's ends. */
+    private void middle(int i, LegCut cut) {
+        double left = cut.middleMm();
+        double skip = i == 0 ? from.map(Tap::wallMm).orElse(0.0) : 0;
+        double drop = i + 1 == legs.size() ? to.map(Tap::wallMm).orElse(0.0) : 0;
+        double first = Math.min(skip, left);
+        double last = Math.min(drop, left - first);
+        if (i == 0 && from.isPresent()) {
+            collar(i, from.get(), cut.middle(0, left - first), first);
+        }
+        if (left - first - last > NOTHING_MM) {
+            double start = station;
+            station += (left - first - last) * cut.stationPerMm();
+            pieces.add(piece(i, start, cut.middle(first, last)));
+        }
+        if (i + 1 == legs.size() && to.isPresent()) {
+            collar(i, to.get(), cut.middle(left - last, 0), last);
+        }
+    }
+
+    private void collar(int i, Tap tap, ClearPassage clear, double longMm) {
+        double start = station;
+        station += longMm * cuts.get(i).stationPerMm();
+        pieces.add(new Takeoff(
+                legs.get(i), start, station, clear, bodies.get(i).whole(), List.of(), tap.run(), tap.side()));
     }
 
     private void bend(int i) {
@@ -95,10 +123,9 @@ public final class DuctPieces {
                         count == 1 ? "1 vane" : count + " vanes"));
     }
 
-    private DuctPiece piece(int i, double start) {
+    private DuctPiece piece(int i, double start, ClearPassage clear) {
         DuctLeg leg = legs.get(i);
         Body outside = bodies.get(i).straight().orElseGet(() -> bodies.get(i).whole());
-        ClearPassage clear = cuts.get(i).middle();
         if (leg.transition()) {
             return new Transition(leg, start, station, clear, outside, List.of());
         }

@@ -90,8 +90,15 @@ final class LegCut {
         return stretch(far, 1 - zone(far) / line.alongMm(), 1);
     }
 
-    ClearPassage middle() {
-        return stretch(Optional.empty(), zone(near) / line.alongMm(), 1 - zone(far) / line.alongMm());
+    /**
+     * What the bends leave of the leg.
+     *
+     * @param skip less so much at its start (mm)
+     * @param drop and so much at its end
+     */
+    ClearPassage middle(double skip, double drop) {
+        double from = (zone(near) + skip) / line.alongMm();
+        return stretch(Optional.empty(), from, Math.max(from, 1 - (zone(far) + drop) / line.alongMm()));
     }
 
     private ClearPassage stretch(Optional<Mitre> turning, double from, double to) {

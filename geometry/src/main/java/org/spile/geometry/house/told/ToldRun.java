@@ -13,6 +13,8 @@ import org.spile.geometry.kernel.measure.Reading;
  * @param layersWithin how many of the layers, counted from the inside, its sections take in: 0 for clear sections, up to the
  *     wall for sections taken over the wall without the wrap
  * @param bendKind {@code radius}, {@code mitred}, {@code vanes}; empty: round ducts radius = size, others mitred
+ * @param vanes of its corners with vanes
+ * @param screws of its joints, if their tips stand in
  * @param flexible slack of a flexible duct, 0..1; absent: rigid
  */
 public record ToldRun(
@@ -27,6 +29,8 @@ public record ToldRun(
         Optional<Reading> replaces,
         int layersWithin,
         String bendKind,
+        ToldVanes vanes,
+        Optional<ToldScrews> screws,
         Optional<Reading> flexible) {
     /** Copies the lists. */
     public ToldRun {

@@ -1,0 +1,109 @@
+package org.spile.analysis.duct;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.spile.geometry.file.HouseFile;
+import org.spile.geometry.file.HouseResult;
+import org.spile.geometry.house.House;
+import org.spile.geometry.house.duct.DuctPiece;
+import org.spile.geometry.house.duct.DuctRun;
+
+/** Profiles of the samples, worked by hand from their files. */
+class AreaProfileTest {
+    private static House sample(String name) {
+        Path file = Path.of(System.getProperty("spile.root"), "samples", name, "house.yaml");
+        HouseResult result = HouseFile.house(file, List.of(), List.of());
+        return assertSound(result);
+    }
+
+    private static House assertSound(HouseResult result) {
+        assertTrue(result instanceof HouseResult.Sound, () -> "not sound: " + result);
+        return ((HouseResult.Sound) result).house();
+    }
+
+    private static AreaProfile profile(House house, String id) {
+        return AreaProfile.of(house.runs().stream()
+                .filter(run -> run.id().equals(id))
+                .findFirst()
+                .orElseThrow());
+    }
+
+    /** 300 x 25, but 240 x 25 past the rail's bracket: 7500 and 6000 mm2; half-way through the 110 long transition 270 x 25. */
+    @Test
+    void saltmarshToiletDuct_isPinchedAtTheRail() {
+        AreaProfile profile = profile(sample("saltmarsh"), "toilet-flat");
+        Pinch pinch = profile.least();
+        assertEquals(List.of(pinch), profile.pinches());
+        assertEquals(6000, pinch.areaMm2(), 1e-6);
+        assertEquals("runs.toilet-flat.path[4]", pinch.path());
+        assertEquals("runs.toilet-flat.path[5]", pinch.leg());
+        assertEquals(100, pinch.toMm() - pinch.fromMm(), 1e-6);
+        assertEquals("its 240 mm width", pinch.by());
+        assertEquals(270 * 25, profile.at(pinch.fromMm() - 55).areaMm2(), 1e-6);
+        assertEquals(7500, profile.at(500).areaMm2(), 1e-6);
+        // 4 x 7500 / 650.
+        assertEquals(46.153846, profile.at(500).hydraulicMm(), 1e-6);
+        assertEquals(12, profile.at(500).aspect(), 1e-9);
+    }
+
+    /** 300 x 70 at the foot of a slant of 52 in 260: 21000 x 260 / sqrt(2602 + 522) = 20592.19. */
+    @Test
+    void saltmarshLabSupply_isLeastWhereItSlantsIntoTheFlat() {
+        AreaProfile profile = profile(sample("saltmarsh"), "lab-supply");
+        assertEquals(20_592.194, profile.least().areaMm2(), 1e-3);
+        assertEquals(240 * 90, profile.at(100).areaMm2(), 1e-6);
+        assertEquals(21_000, profile.at(1080).areaMm2(), 1e-6);
+        assertEquals(1, profile.pinches().size());
+    }
+
+    /** Half-way from 24 x 5 to 20 x 6 inches: 22 x 5.5; both ends have 120 square inches. */
+    @Test
+    void siteCabin_inInches() {
+        AreaProfile profile = profile(sample("site-cabin"), "desk");
+        double inch2 = 25.4 * 25.4;
+        PieceArea transition = profile.pieces().get(1);
+        assertEquals(120 * inch2, profile.at(50).areaMm2(), 1e-6);
+        assertEquals(120 * inch2, profile.at(profile.lengthMm()).areaMm2(), 1e-6);
+        double middle = (transition.fromMm() + transition.toMm()) / 2;
+        assertEquals(22 * 5.5 * inch2, profile.at(middle).areaMm2(), 1e-6);
+        assertEquals(6 * 25.4, profile.least().toMm(), 1e-6);
+    }
+
+    @Test
+    void piecesFollowEachOtherWithoutGap_toTheRunsEnd() {
+        for (DuctRun run : sample("saltmarsh").runs()) {
+            double at = 0;
+            for (DuctPiece piece : run.pieces()) {
+                assertEquals(at, piece.startMm(), 1e-6, piece.path());
+                at = piece.endMm();
+            }
+            assertEquals(run.lengthMm(), at, 1e-6, run.path());
+        }
+    }
+
+    /** What is clear lies within the outside: every ring of every sample's piece lies in its bounds. */
+    @Test
+    void passagesLieWithinTheirOutsides() {
+        for (DuctRun run : sample("saltmarsh").runs()) {
+            for (DuctPiece piece : run.pieces()) {
+                var box = piece.outside().bounds().grown(1e-6);
+                for (double share = 0; share <= 1; share += 0.125) {
+                    for (var point : piece.clear().outline(share * piece.lengthMm())) {
+                        assertTrue(
+                                point.getX() >= box.minX()
+                                        && point.getX() <= box.maxX()
+                                        && point.getY() >= box.minY()
+                                        && point.getY() <= box.maxY()
+                                        && point.getZ() >= box.minZ()
+                                        && point.getZ() <= box.maxZ(),
+                                piece.path() + " at " + share + ": " + point);
+                    }
+                }
+            }
+        }
+    }
+}
