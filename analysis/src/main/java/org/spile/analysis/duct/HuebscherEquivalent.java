@@ -27,7 +27,7 @@ public final class HuebscherEquivalent {
         double aspect = Math.max(aMm, bMm) / Math.min(aMm, bMm);
         if (Outside.is(aspect, 1, MOST_ASPECT)) {
             return Outside.refused(
-                    "A ratio of the sides", aspect, 1, MOST_ASPECT, "", "the tests behind the handbooks");
+                    "A ratio of the sides", aspect, 1, MOST_ASPECT, "", "the handbooks' formula");
         }
         return Reckoning.of(beyondTestsMm(aMm, bMm));
     }

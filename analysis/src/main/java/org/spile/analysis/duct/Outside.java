@@ -17,7 +17,7 @@ final class Outside {
      * The refusal.
      *
      * @param what as "A relative roughness"
-     * @param of as "Colebrook's formula"
+     * @param of one thing, as "Colebrook's formula"
      */
     static <T> Reckoning<T> refused(String what, double number, double least, double most, String unit, String of) {
         String suffix = unit.isEmpty() ? "" : " " + unit;

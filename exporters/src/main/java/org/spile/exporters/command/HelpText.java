@@ -17,7 +17,9 @@ final class HelpText {
                 .append("\n\n");
         text.append("  spile ").append(usage.synopsis()).append("\n\n");
         usage.operands().forEach(operand -> entry(text, operand.label(), operand.says()));
-        text.append('\n');
+        if (!usage.operands().isEmpty()) {
+            text.append('\n');
+        }
         usage.options().forEach(option -> entry(text, option.typed(), option.says()));
         for (var paragraph : usage.text()) {
             text.append('\n');

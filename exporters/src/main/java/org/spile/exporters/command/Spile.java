@@ -19,7 +19,7 @@ public final class Spile {
 
     /** Every command, in the order of the help. */
     static Spile withAllCommands() {
-        return new Spile(List.of(new StartCommand(), new CheckCommand(), new DrawCommand()));
+        return new Spile(List.of(new StartCommand(), new CheckCommand(), new DrawCommand(), new ReckonDuctCommand()));
     }
 
     /**
@@ -65,11 +65,38 @@ public final class Spile {
             return ExitStatus.NOTHING_FAILS;
         }
         for (var command : commands) {
-            if (command.usage().name().equals(first)) {
-                return run(command, console, words.subList(1, words.size()));
+            var name = command.usage().nameWords();
+            if (words.size() >= name.size() && words.subList(0, name.size()).equals(name)) {
+                return run(command, console, words.subList(name.size(), words.size()));
             }
         }
-        return console.refuse(unknown(first));
+        return topics(first).isEmpty() ? console.refuse(unknown(first)) : topic(console, words);
+    }
+
+    /** The commands whose names start with a word and have another behind it, as {@code reckon duct}. */
+    private List<Command> topics(String first) {
+        return commands.stream()
+                .filter(command -> command.usage().name().startsWith(first + " "))
+                .toList();
+    }
+
+    /** A topic is missing or misspelt, or help on all of them is wanted. */
+    private ExitStatus topic(Console console, List<String> words) {
+        var first = words.get(0);
+        var topics = topics(first);
+        var names = topics.stream()
+                .map(command -> command.usage().name().substring(first.length() + 1))
+                .toList();
+        var second = words.size() < 2 ? "" : words.get(1);
+        if (second.equals("--help") || second.equals("-h")) {
+            console.out().print(HelpText.root(topics));
+            return ExitStatus.NOTHING_FAILS;
+        }
+        var all = first + " takes " + String.join(", ", names);
+        return console.refuse(
+                second.isEmpty() || second.startsWith("-")
+                        ? new Refusal(first + " needs a topic behind it", all)
+                        : new Refusal("no topic \"" + second + "\" of " + first, meant(second, names, all)));
     }
 
     private static ExitStatus run(Command command, Console console, List<String> words) {

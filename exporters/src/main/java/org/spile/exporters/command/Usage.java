@@ -7,7 +7,7 @@ import org.spile.exporters.command.CommandOption.Stands;
 /**
  * A command as it is written: its name, the words behind it, its options, and what a learner wants to read.
  *
- * @param name one word
+ * @param name one word, or two where the first is shared, as {@code reckon duct}
  * @param says what it does, in half a line
  * @param operands each stands once, in this order
  * @param options in the order of the help
@@ -37,6 +37,11 @@ record Usage(
 
     /** A line to type, and what it does. */
     record Example(String line, String says) {}
+
+    /** The words of its name. */
+    List<String> nameWords() {
+        return List.of(name.split(" ", -1));
+    }
 
     /** {@code draw HOUSE -o DIR [OPTION ...]}. */
     String synopsis() {

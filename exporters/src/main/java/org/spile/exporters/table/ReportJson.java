@@ -27,11 +27,7 @@ public final class ReportJson {
      * @throws IOException if {@code out} does; it is left open
      */
     public static void write(Report report, Writer out) throws IOException {
-        var factory = JsonFactory.builder()
-                .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
-                .build();
-        try (var json = factory.createGenerator(out)) {
-            json.setPrettyPrinter(linesOfTwoBlanks());
+        try (var json = generator(out)) {
             json.writeStartObject();
             json.writeStringField("spile", report.spile());
             json.writeStringField("house", report.house());
@@ -46,6 +42,14 @@ public final class ReportJson {
             json.writeEndObject();
         }
         out.write('\n');
+    }
+
+    /** A generator that leaves its writer open. */
+    static JsonGenerator generator(Writer out) throws IOException {
+        var factory = JsonFactory.builder()
+                .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+                .build();
+        return factory.createGenerator(out).setPrettyPrinter(linesOfTwoBlanks());
     }
 
     static void writeStrings(JsonGenerator json, String name, List<String> strings) throws IOException {

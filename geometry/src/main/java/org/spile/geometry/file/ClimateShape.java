@@ -12,8 +12,8 @@ final class ClimateShape {
     private static final Key<Reading> LATITUDE =
             Key.of("latitude", Quantity.of(Kind.ANGLE), "M", "of the site, north positive");
     private static final Key<Reading> ALTITUDE = Key.of(
-                    "altitude", Quantity.signed(), "A M", "of the site above the sea")
-            .unsaid("0");
+                    "altitude", Quantity.of(Kind.ALTITUDE), "A M", "of the site above the sea")
+            .unsaid("0 m");
     private static final NamedForm<Map<String, Rated>> STATES = NamedForm.free(new NamedForm<>(
             KeyNames.fixed("side", List.of("outside", "inside")), new RatedForm(Kind.TEMPERATURE, Kind.RATIO)));
 

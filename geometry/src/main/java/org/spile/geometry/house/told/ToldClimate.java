@@ -9,7 +9,7 @@ import org.spile.geometry.kernel.measure.Reading;
  * The weather the house must stand.
  *
  * @param latitude deg, north positive
- * @param altitude m above the sea, as mm like every length
+ * @param altitude above the sea (m)
  * @param states by name: outside and inside, each temperature (K) at relative humidity (0..1)
  */
 public record ToldClimate(

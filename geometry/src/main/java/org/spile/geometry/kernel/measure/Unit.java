@@ -20,6 +20,8 @@ public enum Unit {
     METRE(Kind.LENGTH, "1000", "1", "m", "metre", "metres", "meter", "meters"),
     INCH(Kind.LENGTH, "25.4", "1", "in", "\"", "inch", "inches"),
     FOOT(Kind.LENGTH, "304.8", "1", "ft", "'", "foot", "feet"),
+    METRE_ABOVE_SEA(Kind.ALTITUDE, "1", "1", "m", "metre", "metres", "meter", "meters"),
+    FOOT_ABOVE_SEA(Kind.ALTITUDE, "0.3048", "1", "ft", "foot", "feet"),
     DEGREE(Kind.ANGLE, "1", "1", "deg", "°", "degree", "degrees"),
     CUBIC_METRE_PER_SECOND(Kind.FLOW, "1", "1", "m3/s"),
     LITRE_PER_SECOND(Kind.FLOW, "0.001", "1", "L/s", "l/s"),

@@ -75,6 +75,9 @@ class QuantityTextTest {
         read("12 degC", Kind.TEMPERATURE, 285.15);
         read("-8 \u00b0C", Kind.TEMPERATURE, 265.15);
         read("\u22128 degC", Kind.TEMPERATURE, 265.15);
+        read("1500 m", Kind.ALTITUDE, 1500);
+        read("-3 m", Kind.ALTITUDE, -3);
+        read("1000 ft", Kind.ALTITUDE, 304.8);
         read("70 %", Kind.RATIO, 0.7);
         read("0.7", Kind.RATIO, 0.7);
         read("2 %", Kind.SLOPE, 0.02);
