@@ -20,8 +20,9 @@ public final class AnyFlow {
 
     /** The width (mm): the least and the most, and the middle between them. */
     public static Reckoning<Spread> widthMm(StraightDuct pipe, SectionShape shape, double depthMm) {
-        return width(pipe, shape, depthMm, QUIET_MS).then(quiet -> width(pipe, shape, depthMm, BRISK_MS)
-                .map(brisk -> new Spread(Math.min(quiet, brisk), (quiet + brisk) / 2, Math.max(quiet, brisk))));
+        return width(pipe, shape, depthMm, QUIET_MS)
+                .then(quiet -> width(pipe, shape, depthMm, BRISK_MS)
+                        .map(brisk -> new Spread(Math.min(quiet, brisk), (quiet + brisk) / 2, Math.max(quiet, brisk))));
     }
 
     private static Reckoning<Double> width(StraightDuct pipe, SectionShape shape, double depthMm, double speedMs) {

@@ -26,8 +26,7 @@ public final class HuebscherEquivalent {
     public static Reckoning<Double> mm(double aMm, double bMm) {
         double aspect = Math.max(aMm, bMm) / Math.min(aMm, bMm);
         if (Outside.is(aspect, 1, MOST_ASPECT)) {
-            return Outside.refused(
-                    "A ratio of the sides", aspect, 1, MOST_ASPECT, "", "the handbooks' formula");
+            return Outside.refused("A ratio of the sides", aspect, 1, MOST_ASPECT, "", "the handbooks' formula");
         }
         return Reckoning.of(beyondTestsMm(aMm, bMm));
     }

@@ -27,10 +27,11 @@ public record PipeComparison(
     /** Holds a duct against a pipe of a diameter (mm). */
     public static Reckoning<PipeComparison> of(StraightDuct duct, double pipeMm, double flowM3s) {
         return StraightDuct.of(new Section.Round(pipeMm), duct.roughMm(), duct.air())
-                .then(pipe -> duct.at(flowM3s).then(ductLoss -> pipe.at(flowM3s)
-                        .then(pipeLoss -> EqualFriction.roundMm(duct, flowM3s)
-                                .map(round ->
-                                        new PipeComparison(duct, pipe, flowM3s, ductLoss, pipeLoss, round)))));
+                .then(pipe -> duct.at(flowM3s)
+                        .then(ductLoss -> pipe.at(flowM3s)
+                                .then(pipeLoss -> EqualFriction.roundMm(duct, flowM3s)
+                                        .map(round ->
+                                                new PipeComparison(duct, pipe, flowM3s, ductLoss, pipeLoss, round)))));
     }
 
     /**

@@ -78,8 +78,8 @@ record DuctAsked(
             return new Read.Wrong(words.wrong());
         }
         var shape = words.oval() ? SectionShape.FLAT_OVAL : SectionShape.RECTANGULAR;
-        Optional<Section> section = round.<Section>map(Section.Round::new)
-                .or(() -> wide.flatMap(w -> high.map(h -> shape.of(w, h))));
+        Optional<Section> section =
+                round.<Section>map(Section.Round::new).or(() -> wide.flatMap(w -> high.map(h -> shape.of(w, h))));
         return new Read.Sound(new DuctAsked(
                 section,
                 shape,

@@ -94,6 +94,9 @@ final class DuctFound {
     }
 
     static <T> Found found(Reckoning<T> reckoning, Function<T, Found> known) {
-        return reckoning.result().map(known).orElseGet(() -> new Found.Open(reckoning.because().orElseThrow()));
+        return reckoning
+                .result()
+                .map(known)
+                .orElseGet(() -> new Found.Open(reckoning.because().orElseThrow()));
     }
 }

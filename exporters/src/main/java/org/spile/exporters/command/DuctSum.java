@@ -94,8 +94,7 @@ final class DuctSum {
         var duct = StraightDuct.of(section, asked.roughMm(), asked.air());
         var loss = duct.then(straight -> straight.at(flowM3s));
         loss.because().ifPresent(because -> lines.add(open(because)));
-        loss.result()
-                .ifPresent(known -> lines.addAll(lines(duct.result().orElseThrow(), known, flowM3s)));
+        loss.result().ifPresent(known -> lines.addAll(lines(duct.result().orElseThrow(), known, flowM3s)));
         return new Group("flow", "With air in it", lines);
     }
 
@@ -130,9 +129,10 @@ final class DuctSum {
 
     private List<Line> smalls(StraightDuct duct, double flowM3s) {
         double worthMm = EqualFriction.sizingRoundMm(duct, flowM3s).result().orElse(0.0);
-        var sizes = asked.smallMm().map(List::of).orElseGet(() -> found.pipesMm().stream()
-                .filter(mm -> mm < worthMm)
-                .toList());
+        var sizes = asked.smallMm()
+                .map(List::of)
+                .orElseGet(() ->
+                        found.pipesMm().stream().filter(mm -> mm < worthMm).toList());
         return sizes.stream()
                 .map(mm -> {
                     var count = SmallRounds.count(duct, mm, flowM3s);
@@ -151,12 +151,13 @@ final class DuctSum {
     private Group instead(double pipeMm) {
         var lines = new ArrayList<Line>();
         var pipe = StraightDuct.of(new Section.Round(pipeMm), asked.roughMm(), asked.air());
-        asked.flowM3s().ifPresent(flow -> lines.add(new Line(
-                "pipe friction",
-                "the pipe's friction",
-                DuctFound.found(
-                        pipe.then(round -> round.at(flow)), loss -> DuctFound.spread(loss.paPerM(), "Pa/m", 3)),
-                "")));
+        asked.flowM3s()
+                .ifPresent(flow -> lines.add(new Line(
+                        "pipe friction",
+                        "the pipe's friction",
+                        DuctFound.found(
+                                pipe.then(round -> round.at(flow)), loss -> DuctFound.spread(loss.paPerM(), "Pa/m", 3)),
+                        "")));
         asked.section().ifPresent(section -> asked.flowM3s().ifPresent(flow -> compared(section, pipeMm, flow, lines)));
         asked.depthMm().ifPresent(depth -> lines.addAll(widths(pipe, depth)));
         return new Group("instead", "In place of a round " + found.text(pipeMm) + " of the same face", lines);
@@ -213,7 +214,11 @@ final class DuctSum {
                         "roughness of its face",
                         DuctFound.one(asked.roughMm(), "mm", 3),
                         asked.face().map(DuctFace::title).orElse("")),
-                new Line("density", "density of the air", DuctFound.one(asked.air().densityKgM3(), "kg/m3", 3), air));
+                new Line(
+                        "density",
+                        "density of the air",
+                        DuctFound.one(asked.air().densityKgM3(), "kg/m3", 3),
+                        air));
     }
 
     private static Line open(String because) {
@@ -222,24 +227,28 @@ final class DuctSum {
 
     private List<String> cautions() {
         var cautions = new ArrayList<String>();
-        cautions.add("Straight duct only: what bends, entries, grilles, screens and filters take comes on top, and a short"
-                + " piece between two of them isn't known better than give or take 15 %.");
+        cautions.add(
+                "Straight duct only: what bends, entries, grilles, screens and filters take comes on top, and a short"
+                        + " piece between two of them isn't known better than give or take 15 %.");
         if (asked.section().filter(section -> Aspect.of(section) > VERY_FLAT).isPresent()) {
-            cautions.add("Flatter than 8:1 no table is tested: the bounds are those between which three methods differ. A"
-                    + " wide thin face bulges, and a millimetre of depth counts: give the depth that is really clear.");
+            cautions.add(
+                    "Flatter than 8:1 no table is tested: the bounds are those between which three methods differ. A"
+                            + " wide thin face bulges, and a millimetre of depth counts: give the depth that is really clear.");
         }
         regime().filter(regime -> regime == Regime.TRANSITIONAL)
                 .ifPresent(regime -> cautions.add(
                         "Between laminar and turbulent nobody can say what a duct takes; size it by the upper bound."));
-        cautions.add("Air for people, flames or a flue isn't settled by a sum: local codes and licensed trades decide.");
+        cautions.add(
+                "Air for people, flames or a flue isn't settled by a sum: local codes and licensed trades decide.");
         return cautions;
     }
 
     private Optional<Regime> regime() {
-        return asked.section().flatMap(section -> asked.flowM3s()
-                .flatMap(flow -> StraightDuct.of(section, asked.roughMm(), asked.air())
-                        .then(duct -> duct.at(flow))
-                        .map(FrictionLoss::regime)
-                        .result()));
+        return asked.section()
+                .flatMap(section -> asked.flowM3s()
+                        .flatMap(flow -> StraightDuct.of(section, asked.roughMm(), asked.air())
+                                .then(duct -> duct.at(flow))
+                                .map(FrictionLoss::regime)
+                                .result()));
     }
 }

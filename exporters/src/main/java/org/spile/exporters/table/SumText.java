@@ -56,9 +56,7 @@ public final class SumText {
                     + Written.number(between.low().number(), between.decimals()) + " to "
                     + text(between.high(), between.decimals());
         }
-        return found instanceof Sum.Found.Said said
-                ? said.words()
-                : "not known: " + ((Sum.Found.Open) found).because();
+        return found instanceof Sum.Found.Said said ? said.words() : "not known: " + ((Sum.Found.Open) found).because();
     }
 
     private static String text(Quantity quantity, int decimals) {

@@ -44,12 +44,13 @@ class ReckonDuctCommandTest {
     @ParameterizedTest
     @CsvSource({"131, 60, 1.435, 1.28", "196, 40, 1.967, 1.75", "314, 25, 3.218, 2.87", "393, 20, 4.180, 3.73"})
     void sameArea_isNotTheSameDuct(String wide, String high, double paPerM, double ratio) throws IOException {
-        var sum = json(
-                "--wide", wide, "--high", high, "--flow", "20 L/s", "--humidity", "0 %", "--instead-of", "100");
+        var sum = json("--wide", wide, "--high", high, "--flow", "20 L/s", "--humidity", "0 %", "--instead-of", "100");
         near(paPerM, sum.at("/flow/friction/value"), "Pa/m", 2e-3);
         near(1.121, sum.at("/instead/pipe friction"), "Pa/m", 1e-3);
         near(ratio, sum.at("/instead/times the pipe's"), "", 3e-3);
-        assertEquals("no: it loses more by every method", sum.at("/instead/carries like it").asText());
+        assertEquals(
+                "no: it loses more by every method",
+                sum.at("/instead/carries like it").asText());
         assertTrue(sum.at("/flow/equal round/high/number").asDouble()
                 < sum.at("/section/round of equal area/number").asDouble());
     }
@@ -71,7 +72,9 @@ class ReckonDuctCommandTest {
                 "100",
                 "--flow",
                 "20 L/s");
-        assertEquals("yes: it loses no more by any method", back.at("/instead/carries like it").asText());
+        assertEquals(
+                "yes: it loses no more by any method",
+                back.at("/instead/carries like it").asText());
     }
 
     /** Millimetre table of a public engineering reference page; Guide 1956, chapter 32, table 1, in inches. */
@@ -110,7 +113,9 @@ class ReckonDuctCommandTest {
 
     @Test
     void faceAndAir_count() throws IOException {
-        double usual = json("--round", "100", "--flow", "20 L/s").at("/flow/friction/number").asDouble();
+        double usual = json("--round", "100", "--flow", "20 L/s")
+                .at("/flow/friction/number")
+                .asDouble();
         double flexible = json("--round", "100", "--flow", "20 L/s", "--face", "flexible")
                 .at("/flow/friction/number")
                 .asDouble();
@@ -158,7 +163,8 @@ class ReckonDuctCommandTest {
 
     @Test
     void badUnits_asInTheHouseFile() {
-        asked("--round", "100", "--flow", "25").assertRefused("--flow: \"25\" has no unit", "25 L/s, 25 m3/h or 25 cfm");
+        asked("--round", "100", "--flow", "25")
+                .assertRefused("--flow: \"25\" has no unit", "25 L/s, 25 m3/h or 25 cfm");
         asked("--round", "100 L/s").assertRefused("--round:", "A length is");
         asked("--round", "-5").assertRefused("--round:", "");
         asked("--round", "0").assertRefused("--round:", "");

@@ -33,7 +33,11 @@ public record Ask(Kind kind, Sign sign) {
 
     /** A quantity with the signs that are natural to it: any for altitudes, temperatures, angles and sound, else no minus. */
     public static Ask of(Kind kind) {
-        boolean any = kind == Kind.ALTITUDE || kind == Kind.TEMPERATURE || kind == Kind.ANGLE || kind == Kind.SOUND || kind == Kind.SLOPE;
+        boolean any = kind == Kind.ALTITUDE
+                || kind == Kind.TEMPERATURE
+                || kind == Kind.ANGLE
+                || kind == Kind.SOUND
+                || kind == Kind.SLOPE;
         return new Ask(kind, any ? Sign.ANY : Sign.NOT_NEGATIVE);
     }
 
