@@ -2,6 +2,7 @@ package org.spile.analysis.whole;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.spile.analysis.duct.Duct;
 import org.spile.analysis.finding.Check;
 import org.spile.analysis.finding.Finding;
 import org.spile.analysis.finding.Findings;
@@ -16,6 +17,7 @@ public final class Checks {
     public static List<Check> all() {
         List<Check> all = new ArrayList<>();
         all.add(new Fit());
+        all.add(new Duct(Fit::standing));
         all.addAll(Unanswered.questions());
         return List.copyOf(all);
     }

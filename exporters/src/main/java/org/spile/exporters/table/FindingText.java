@@ -56,7 +56,7 @@ final class FindingText {
     }
 
     static String quantity(Quantity quantity) {
-        var number = Written.number(quantity.number(), DECIMALS);
+        var number = Written.number(quantity.number(), quantity.unit().equals("mm") ? DECIMALS : DECIMALS + 1);
         return quantity.unit().isEmpty() ? number : number + " " + quantity.unit();
     }
 
