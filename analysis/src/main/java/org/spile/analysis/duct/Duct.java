@@ -57,7 +57,8 @@ public final class Duct implements Check {
         String check = run.replacesMm().isPresent() ? REPLACES : AREA;
         var duct = RunDuct.of(house, run);
         if (duct.result().isEmpty()) {
-            return Finding.open(check, run.path(), Optional.empty(), duct.because().orElseThrow());
+            return Finding.open(
+                    check, run.path(), Optional.empty(), duct.because().orElseThrow());
         }
         RunWords words = new RunWords(duct.result().get());
         if (run.replacesMm().isEmpty()) {
@@ -68,12 +69,14 @@ public final class Duct implements Check {
         }
         var compared = duct.result().get().compared();
         if (compared.result().isEmpty()) {
-            return Finding.open(check, run.path(), Optional.empty(), compared.because().orElseThrow());
+            return Finding.open(
+                    check, run.path(), Optional.empty(), compared.because().orElseThrow());
         }
         Finding finding = words.against(house, compared.result().get());
         return finding.verdict() == Verdict.PASSES
                 ? finding
-                : finding.with(
-                        new WidthRemedy(house, duct.result().get(), compared.result().get(), others).remedies());
+                : finding.with(new WidthRemedy(
+                                house, duct.result().get(), compared.result().get(), others)
+                        .remedies());
     }
 }

@@ -77,9 +77,14 @@ record RunDuct(DuctRun run, StraightDuct narrow, DuctLeg leg, double atMm, List<
 
     /** The flow at which sections are compared: the run's, or a usual one, which gives the same order. */
     private static double flow(DuctRun run) {
-        return run.flowM3s().filter(flow -> flow > 0).orElseGet(() -> USUAL_MS
-                * MM2
-                * run.legs().stream().mapToDouble(leg -> leg.end().areaMm2()).min().orElse(1));
+        return run.flowM3s()
+                .filter(flow -> flow > 0)
+                .orElseGet(() -> USUAL_MS
+                        * MM2
+                        * run.legs().stream()
+                                .mapToDouble(leg -> leg.end().areaMm2())
+                                .min()
+                                .orElse(1));
     }
 
     private static Reckoning<Air> air(House house) {
@@ -96,9 +101,7 @@ record RunDuct(DuctRun run, StraightDuct narrow, DuctLeg leg, double atMm, List<
         ToldRun told = house.told().runs().get(run.id());
         return told == null || told.layers().isEmpty()
                 ? Optional.empty()
-                : house.materials()
-                        .named(told.layers().get(0).material())
-                        .flatMap(material -> material.rough());
+                : house.materials().named(told.layers().get(0).material()).flatMap(material -> material.rough());
     }
 
     /** Clear depth where it is narrowest: its short side (mm). */

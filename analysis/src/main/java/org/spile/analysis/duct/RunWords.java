@@ -34,8 +34,7 @@ final class RunWords {
         String carries = worth.result()
                 .map(round -> " At " + flow(flow) + " it carries like a round of " + mm(round) + ".")
                 .orElseGet(() -> " " + worth.because().orElseThrow());
-        return size() + carries + " " + duct.run().path()
-                + ".replaces would say which pipe it is to be held against.";
+        return size() + carries + " " + duct.run().path() + ".replaces would say which pipe it is to be held against.";
     }
 
     /** A pipe is told but no flow: areas, and the width that carries like it at any usual flow. */
@@ -75,7 +74,8 @@ final class RunWords {
                 because(compared),
                 restsOn(house),
                 List.of(),
-                Source.file(replaces) + "; friction: " + ColebrookFriction.SOURCE + "; flat ducts: " + JonesFactor.SOURCE);
+                Source.file(replaces) + "; friction: " + ColebrookFriction.SOURCE + "; flat ducts: "
+                        + JonesFactor.SOURCE);
     }
 
     private String because(PipeComparison compared) {
@@ -87,7 +87,8 @@ final class RunWords {
         String printed = handbook.result()
                 .map(round -> ", by the handbooks' formula of " + mm(round))
                 .orElse("");
-        return size() + " At " + flow(compared.flowM3s()) + " it takes " + number(pa.value()) + " Pa/m (" + number(pa.low())
+        return size() + " At " + flow(compared.flowM3s()) + " it takes " + number(pa.value()) + " Pa/m ("
+                + number(pa.low())
                 + " to " + number(pa.high()) + "), " + number(compared.ratio()) + " times the "
                 + number(compared.pipeLoss().paPerM().value()) + " Pa/m of the round "
                 + mm(duct.run().replacesMm().orElseThrow()) + " it replaces: it carries like a round of "

@@ -75,9 +75,8 @@ final class Widening {
                             widen(reading, section.wideMm(), terminal.placed().at()));
         }
         spigot(end.name())
-                .ifPresent(spigot -> spigot.sizes()
-                        .wideMm()
-                        .ifPresent(reading -> widen(reading, section.wideMm(), spigot.at())));
+                .ifPresent(spigot ->
+                        spigot.sizes().wideMm().ifPresent(reading -> widen(reading, section.wideMm(), spigot.at())));
     }
 
     private Optional<ToldSpigot> spigot(String name) {

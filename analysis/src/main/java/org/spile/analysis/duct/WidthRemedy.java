@@ -46,7 +46,8 @@ final class WidthRemedy {
         }
         double wideMm = passing(shape, Math.ceil(surely.result().get() - SLACK_MM));
         String says = "make it " + Written.number(wideMm, 0) + " mm wide all along, at the depth of "
-                + Written.number(duct.depthMm(), 1) + " mm there is (" + Written.number(enough.result().get(), 0)
+                + Written.number(duct.depthMm(), 1) + " mm there is ("
+                + Written.number(enough.result().get(), 0)
                 + " mm by method J alone)";
         Map<String, Double> edits = new Widening(house, duct.run(), wideMm, duct.depthMm()).edits();
         return List.of(tried(says, edits));
@@ -83,7 +84,10 @@ final class WidthRemedy {
     }
 
     private boolean passes(SectionShape shape, double wideMm) {
-        return StraightDuct.of(shape.of(wideMm, duct.depthMm()), duct.narrow().roughMm(), duct.narrow().air())
+        return StraightDuct.of(
+                        shape.of(wideMm, duct.depthMm()),
+                        duct.narrow().roughMm(),
+                        duct.narrow().air())
                 .then(wide -> PipeComparison.of(wide, compared.pipe().section().wideMm(), compared.flowM3s()))
                 .result()
                 .filter(made -> made.verdict() == Verdict.PASSES)

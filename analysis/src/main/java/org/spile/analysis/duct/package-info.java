@@ -7,6 +7,8 @@
  * J (Jones' factor on the Reynolds number); the plain hydraulic diameter (D) and the handbooks' circular equivalent (H) are
  * heard where a duct is very flat.
  *
+ * <p>{@link org.spile.analysis.duct.Duct} holds each run against the pipe it stands in for.
+ *
  * <p>Knows straight pieces only; what bends, entries and grilles take is another question.
  */
 package org.spile.analysis.duct;

@@ -47,8 +47,7 @@ public final class Fit implements Check {
     /** Every answer as it stands, without seeking remedies: for whoever changes something else and must not spoil the fit. */
     public static List<Finding> standing(House house) {
         List<Finding> standing = new ArrayList<>();
-        sweeps(house).forEach(sweep ->
-                sweep.standing().forEach(answer -> standing.add(answer.finding())));
+        sweeps(house).forEach(sweep -> sweep.standing().forEach(answer -> standing.add(answer.finding())));
         return Findings.of(standing).all();
     }
 

@@ -1,0 +1,181 @@
+package org.spile.analysis.duct;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.spile.analysis.finding.Finding;
+import org.spile.analysis.finding.Remedy;
+import org.spile.analysis.finding.Verdict;
+import org.spile.geometry.file.HouseFile;
+import org.spile.geometry.file.HouseResult;
+import org.spile.geometry.house.House;
+
+class DuctTest {
+    @TempDir
+    private Path folder;
+
+    /** A run 3 m long through a cavity, with its face at the handbooks' average. */
+    private static String house(String head, String wide, String high, String run) {
+        return head + "cavities: {void: {long: 3000 mm, wide: 1500 mm, high: 200 mm}}\n"
+                + "materials: {tin: {rough: 0.09 mm}}\n"
+                + "terminals:\n"
+                + "  a: {kind: grille, in: void, face: rear, wide: " + wide + ", high: " + high
+                + ", at: {left: 500 mm, floor: 60 mm}}\n"
+                + "  b: {kind: grille, in: void, face: front, wide: " + wide + ", high: " + high
+                + ", at: {left: 500 mm, floor: 60 mm}}\n"
+                + "runs: {flat: {from: a, to: b, layers: [{tin: 1 mm}], " + run + "path: [{forward: rest}]}}\n";
+    }
+
+    private House read(String yaml, String... sets) throws IOException {
+        Path file = Files.writeString(folder.resolve("house.yaml"), yaml);
+        HouseResult result = HouseFile.house(file, List.of(), List.of(sets));
+        return result instanceof HouseResult.Sound sound ? sound.house() : fail(result);
+    }
+
+    private static House fail(HouseResult result) {
+        throw new AssertionError(result.toString());
+    }
+
+    private static Finding only(House house) {
+        List<Finding> findings = new Duct(other -> List.of()).findings(house);
+        assertEquals(1, findings.size(), findings.toString());
+        return findings.get(0);
+    }
+
+    private static double found(Finding finding) {
+        return finding.value().orElseThrow().number();
+    }
+
+    /** Same area as a 100 mm pipe: 3.218 against 1.121 Pa/m in dry air, python3-fluids 1.0.22; half-moist air takes 0.4 % less. */
+    @Test
+    void sameArea_fails_andSaysWhy() throws IOException {
+        Finding finding = only(read(house("", "314", "25", "flow: 20 L/s, replaces: {round: 100}, ")));
+        assertEquals("duct.replaces/runs.flat", finding.id());
+        assertEquals(Verdict.FAILS, finding.verdict());
+        assertEquals(3.218, found(finding), 0.03);
+        assertEquals(1.121, finding.required().orElseThrow().number(), 0.01);
+        assertTrue(finding.because().contains("is that of a round 100 mm"), finding.because());
+        assertTrue(finding.because().contains("2.87 times"), finding.because());
+        assertTrue(finding.because().contains("carries like a round of 80.5 mm"), finding.because());
+        assertEquals("Pa/m", finding.margin().orElseThrow().unit());
+    }
+
+    /** The width at 25 mm depth and 20 L/s is 565 mm by method J, python3-fluids 1.0.22; the remedy makes it pass. */
+    @Test
+    void remedy_makesItPass_andSpoilsNothing() throws IOException {
+        String yaml = house("", "314", "25", "flow: 20 L/s, replaces: {round: 100}, ");
+        Remedy remedy = only(read(yaml)).remedies().get(0);
+        assertTrue(remedy.says().contains("565 mm by method J alone"), remedy.says());
+        assertEquals("terminals.a.wide=581 mm", remedy.set().get(0));
+        Finding after = only(read(yaml, remedy.set().toArray(String[]::new)));
+        assertEquals(Verdict.PASSES, after.verdict(), after.because());
+        assertTrue(after.worst().orElseThrow().number() >= 0);
+        assertEquals(List.of(), after.remedies());
+    }
+
+    @Test
+    void remedy_thatSpoilsSomething_isSaidButNotOffered() throws IOException {
+        House house = read(house("", "314", "25", "flow: 20 L/s, replaces: {round: 100}, "));
+        Finding spoilt = Finding.open("fit.depth", "cavities.void", Optional.empty(), "a beam is in the way.");
+        Finding failing = new Finding(
+                spoilt.id(),
+                spoilt.check(),
+                spoilt.subject(),
+                spoilt.against(),
+                List.of(),
+                List.of(),
+                Verdict.FAILS,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                spoilt.because(),
+                List.of(),
+                List.of(),
+                "");
+        Remedy remedy = new Duct(other -> other == house ? List.of() : List.of(failing))
+                .findings(house)
+                .get(0)
+                .remedies()
+                .get(0);
+        assertEquals(List.of(), remedy.set());
+        assertTrue(remedy.says().startsWith("not possible"), remedy.says());
+        assertTrue(remedy.says().endsWith("a beam is in the way."), remedy.says());
+    }
+
+    /** Between 565 mm (method J) and 581 mm (no method objects) the methods don't agree. */
+    @Test
+    void insideTheBand_tight_above_passes() throws IOException {
+        String run = "flow: 20 L/s, replaces: {round: 100}, ";
+        assertEquals(Verdict.TIGHT, only(read(house("", "566", "25", run))).verdict());
+        assertEquals(Verdict.PASSES, only(read(house("", "581", "25", run))).verdict());
+    }
+
+    @Test
+    void narrowStation_decides() throws IOException {
+        String run = "flow: 20 L/s, replaces: {round: 100}, ";
+        String even = house("", "600", "25", run);
+        String pinched = even.replace(
+                "path: [{forward: rest}]",
+                "path: [{forward: 1000}, {forward: 200, wide: 300}, {forward: 200, wide: 600}, {forward: rest}]");
+        assertEquals(Verdict.PASSES, only(read(even)).verdict());
+        Finding finding = only(read(pinched));
+        assertEquals(Verdict.FAILS, finding.verdict());
+        assertTrue(finding.because().contains("300 x 25 mm"), finding.because());
+        assertEquals(1200, finding.where().orElseThrow().position().number(), 1e-6);
+        assertEquals(
+                List.of("runs.flat.path[2].wide=600 mm"),
+                finding.remedies().get(0).set().stream()
+                        .map(set -> set.replaceAll("=.*", "=600 mm"))
+                        .toList());
+    }
+
+    /** Without a flow: 550 to 588 mm at 5 and 1 m/s in the pipe, and what would settle it. */
+    @Test
+    void noFlow_notKnown() throws IOException {
+        Finding finding = only(read(house("", "314", "25", "replaces: {round: 100}, ")));
+        assertEquals(Verdict.NOT_KNOWN, finding.verdict());
+        assertEquals(Optional.of("runs.flat.flow"), finding.against());
+        assertTrue(finding.because().contains("is that of a round 100 mm"), finding.because());
+        assertTrue(finding.because().contains("a width of 550"), finding.because());
+    }
+
+    @Test
+    void noPipe_notKnown_nothing_noFinding() throws IOException {
+        Finding finding = only(read(house("", "314", "25", "flow: 20 L/s, ")));
+        assertEquals(Verdict.NOT_KNOWN, finding.verdict());
+        assertEquals("duct.area", finding.check());
+        assertTrue(finding.because().contains("carries like a round of 80.5 mm"), finding.because());
+        assertEquals(List.of(), new Duct(other -> List.of()).findings(read(house("", "314", "25", ""))));
+    }
+
+    @Test
+    void inches_giveTheSameFindings() throws IOException {
+        String run = "flow: 20 L/s, replaces: {round: 101.6 mm}, ";
+        Finding metric = only(read(house("", "304.8", "25.4", run)));
+        Finding inches = only(read(house("lengths: in\n", "12", "1", run)));
+        assertEquals(metric.because(), inches.because());
+        assertEquals(metric.remedies(), inches.remedies());
+        assertEquals(found(metric), found(inches), 1e-12);
+    }
+
+    @Test
+    void altitude_thinsTheAir() throws IOException {
+        String yaml = house("", "314", "25", "flow: 20 L/s, replaces: {round: 100}, ");
+        double sea = found(only(read(yaml)));
+        double mountain = found(only(read(yaml + "climate: {altitude: 1500 m}\n")));
+        assertEquals(0.9996 / 1.1989, mountain / sea, 0.05);
+        assertTrue(mountain < sea);
+    }
+}
