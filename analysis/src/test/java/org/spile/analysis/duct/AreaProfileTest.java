@@ -73,6 +73,29 @@ class AreaProfileTest {
         assertEquals(6 * 25.4, profile.least().toMm(), 1e-6);
     }
 
+    /**
+     * 200 x 100 round a corner: the mitre is 282.8 long, so 7 vanes 40 apart, 7 x 0.6 x 100 = 420; 600 round with screws 150
+     * apart makes 4, 4 x 4.2 x 10 = 168.
+     */
+    @Test
+    void vanesAndScrews_asTheFileSays() {
+        String text = """
+                cavities: {loft: {long: 3000, wide: 2000, high: 400}}
+                units:
+                  box: {at: {rear: 100, left: 800, top: 50}, blows: forward, long: 300, wide: 300, high: 200,
+                    spigots: {out: {face: front, wide: 200, high: 100}}}
+                terminals:
+                  grille: {kind: grille, in: loft, face: left, wide: 200, high: 100, at: {rear: 1000, ceiling: 200}}
+                runs:
+                  main: {from: box.out, to: grille, layers: [{galv: 0.6}], bends: vanes, vanes: {apart: 40},
+                    screws: {tip: 10}, path: [{forward: rest}, {left: rest}]}
+                """;
+        Pinch pinch = profile(assertSound(HouseFile.houseText("house.yaml", text, List.of(), List.of())), "main")
+                .least();
+        assertEquals(20_000 - 420 - 168, pinch.areaMm2(), 1e-6);
+        assertEquals("7 vanes and 4 screw tips", pinch.by());
+    }
+
     @Test
     void piecesFollowEachOtherWithoutGap_toTheRunsEnd() {
         for (DuctRun run : sample("saltmarsh").runs()) {
