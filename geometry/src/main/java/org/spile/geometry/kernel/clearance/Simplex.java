@@ -25,15 +25,14 @@ final class Simplex {
     final int[] cornerB = new int[4];
     final double[] weight = new double[4];
     int size;
+    /** Whether a corner pair no longer names a point, since it was moved out to a rim. */
+    boolean isRound;
 
     /** The nearest point's vector; it need not be the exact length, but is the exact direction. */
     double vx;
 
     double vy;
     double vz;
-
-    /** The length of the weighted sum of the corners: the distance of two true points of A and B. */
-    double reached;
 
     private final int[] kept = new int[3];
     private final double[] keptWeight = new double[3];
@@ -232,17 +231,118 @@ final class Simplex {
         }
     }
 
-    private void direct() {
-        directByGeometry();
-        double x = 0;
-        double y = 0;
-        double z = 0;
-        for (int k = 0; k < size; k++) {
-            x += weight[k] * diff[3 * k];
-            y += weight[k] * diff[3 * k + 1];
-            z += weight[k] * diff[3 * k + 2];
+    /** Sets a corner pair, and the difference. */
+    void set(int k, int i, int j, double ax, double ay, double az, double bx, double by, double bz) {
+        cornerA[k] = i;
+        cornerB[k] = j;
+        onA[3 * k] = ax;
+        onA[3 * k + 1] = ay;
+        onA[3 * k + 2] = az;
+        onB[3 * k] = bx;
+        onB[3 * k + 1] = by;
+        onB[3 * k + 2] = bz;
+        diff[3 * k] = ax - bx;
+        diff[3 * k + 1] = ay - by;
+        diff[3 * k + 2] = az - bz;
+    }
+
+    /** Moves a corner on A out to its rim. */
+    void addToA(int k, double x, double y, double z) {
+        isRound = true;
+        onA[3 * k] += x;
+        onA[3 * k + 1] += y;
+        onA[3 * k + 2] += z;
+        subtract(k);
+    }
+
+    /** Moves a corner on B out to its rim. */
+    void addToB(int k, double x, double y, double z) {
+        isRound = true;
+        onB[3 * k] += x;
+        onB[3 * k + 1] += y;
+        onB[3 * k + 2] += z;
+        subtract(k);
+    }
+
+    private void subtract(int k) {
+        diff[3 * k] = onA[3 * k] - onB[3 * k];
+        diff[3 * k + 1] = onA[3 * k + 1] - onB[3 * k + 1];
+        diff[3 * k + 2] = onA[3 * k + 2] - onB[3 * k + 2];
+    }
+
+    /** Whether an earlier corner is the same as this one. */
+    boolean repeats(int w) {
+        for (int k = 0; k < w; k++) {
+            if (cornerA[k] == cornerA[w] && cornerB[k] == cornerB[w] && (!isRound || sameDifference(k, w))) {
+                return true;
+            }
         }
-        reached = Math.sqrt(x * x + y * y + z * z);
+        return false;
+    }
+
+    private boolean sameDifference(int k, int w) {
+        return diff[3 * k] == diff[3 * w]
+                && diff[3 * k + 1] == diff[3 * w + 1]
+                && diff[3 * k + 2] == diff[3 * w + 2];
+    }
+
+    /** The weighted sum of one coordinate of points on A or on B. */
+    double weighted(double[] on, int axis) {
+        double sum = 0;
+        for (int k = 0; k < size; k++) {
+            sum += weight[k] * on[3 * k + axis];
+        }
+        return sum;
+    }
+
+    /**
+     * Takes what is left of the weighted sum along the simplex off the weights, by orthogonal axes within it. The
+     * weights of a sliver come out of {@link #reduce} with few digits.
+     */
+    void refine() {
+        for (int round = 0; round < 2 && size > 1 && size < 4; round++) {
+            double rx = weighted(diff, 0);
+            double ry = weighted(diff, 1);
+            double rz = weighted(diff, 2);
+            double ex = diff[3] - diff[0];
+            double ey = diff[4] - diff[1];
+            double ez = diff[5] - diff[2];
+            double e2 = ex * ex + ey * ey + ez * ez;
+            double second = 0;
+            double shared = 0;
+            if (size == 3) {
+                double fx = diff[6] - diff[0];
+                double fy = diff[7] - diff[1];
+                double fz = diff[8] - diff[2];
+                shared = (fx * ex + fy * ey + fz * ez) / e2;
+                fx -= shared * ex;
+                fy -= shared * ey;
+                fz -= shared * ez;
+                double rest = (fx * ex + fy * ey + fz * ez) / e2;
+                fx -= rest * ex;
+                fy -= rest * ey;
+                fz -= rest * ez;
+                second = -(rx * fx + ry * fy + rz * fz) / (fx * fx + fy * fy + fz * fz);
+            }
+            double first = -(rx * ex + ry * ey + rz * ez) / e2 - second * shared;
+            double w1 = weight[1] + first;
+            double w2 = size == 3 ? weight[2] + second : 0;
+            double w0 = 1 - w1 - w2;
+            if (!(w0 >= 0 && w1 >= 0 && w2 >= 0)) {
+                return;
+            }
+            weight[0] = w0;
+            weight[1] = w1;
+            weight[2] = w2;
+        }
+    }
+
+    /** The length of the weighted sum of the corners: the distance of two true points of A and B. */
+    double reached() {
+        double x = weighted(diff, 0);
+        double y = weighted(diff, 1);
+        double z = weighted(diff, 2);
+        double reached = Math.sqrt(x * x + y * y + z * z);
         double along = (vx * x + vy * y + vz * z) / Math.sqrt(vx * vx + vy * vy + vz * vz);
         // A sliver of a triangle, as on a rim, has no normal worth the name; far from contact the sum is better.
         if (!(reached - along <= SLIVER * reached) && reached > FAR) {
@@ -250,9 +350,10 @@ final class Simplex {
             vy = y;
             vz = z;
         }
+        return reached;
     }
 
-    private void directByGeometry() {
+    private void direct() {
         double ax = diff[0];
         double ay = diff[1];
         double az = diff[2];

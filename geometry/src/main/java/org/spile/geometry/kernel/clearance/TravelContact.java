@@ -83,7 +83,7 @@ final class TravelContact {
 
     private void measureApart(double t, boolean again) {
         if (again) {
-            distance.measureAgain(t * ux, t * uy, t * uz);
+            distance.measureAgain(a, t * ux, t * uy, t * uz, b);
         } else {
             distance.measure(a, t * ux, t * uy, t * uz, b);
         }

@@ -14,9 +14,15 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 public final class ConvexCore {
     private static final double PARALLEL = 1e-13;
 
+    /** The corners about the centre, so that no digits are lost far from the origin. */
     private final double[] x;
+
     private final double[] y;
     private final double[] z;
+    private final double centreX;
+    private final double centreY;
+    private final double centreZ;
+    private final BoxFrame box;
     private final double axisX;
     private final double axisY;
     private final double axisZ;
@@ -32,14 +38,19 @@ public final class ConvexCore {
             Vector3D axis,
             double discMm,
             double roundMm) {
+        Vector3D centre =
+                corners.stream().reduce(Vector3D.ZERO, Vector3D::add).multiply(1.0 / corners.size());
+        this.centreX = centre.getX();
+        this.centreY = centre.getY();
+        this.centreZ = centre.getZ();
         int n = corners.size();
         this.x = new double[n];
         this.y = new double[n];
         this.z = new double[n];
         for (int i = 0; i < n; i++) {
-            x[i] = corners.get(i).getX();
-            y[i] = corners.get(i).getY();
-            z[i] = corners.get(i).getZ();
+            x[i] = corners.get(i).getX() - centreX;
+            y[i] = corners.get(i).getY() - centreY;
+            z[i] = corners.get(i).getZ() - centreZ;
         }
         this.axisX = axis.getX();
         this.axisY = axis.getY();
@@ -48,6 +59,7 @@ public final class ConvexCore {
         this.roundMm = roundMm;
         this.normals = distinct(normals);
         this.edges = distinct(edges);
+        this.box = n == 8 && this.edges.length == 9 ? BoxFrame.of(x, y, z, this.edges) : null;
     }
 
     /** A hull without disc. */
@@ -76,7 +88,7 @@ public final class ConvexCore {
         List<Vector3D> corners = new ArrayList<>();
         for (int i = 0; i < count(); i++) {
             for (Vector3D corner : rim) {
-                corners.add(corner.add(Vector3D.of(x[i], y[i], z[i])));
+                corners.add(corner.add(Vector3D.of(x(i), y(i), z(i))));
             }
         }
         List<Vector3D> allNormals = directions(normals);
@@ -130,7 +142,26 @@ public final class ConvexCore {
      * @return x in mm
      */
     public double x(int corner) {
+        return x[corner] + centreX;
+    }
+
+    /**
+     * A corner, about the {@linkplain #centreX() centre}.
+     *
+     * @param corner index from 0
+     * @return x in mm from the centre
+     */
+    public double localX(int corner) {
         return x[corner];
+    }
+
+    /**
+     * A place amid the corners.
+     *
+     * @return its x in mm
+     */
+    public double centreX() {
+        return centreX;
     }
 
     /**
@@ -140,7 +171,26 @@ public final class ConvexCore {
      * @return y in mm
      */
     public double y(int corner) {
+        return y[corner] + centreY;
+    }
+
+    /**
+     * A corner, about the {@linkplain #centreY() centre}.
+     *
+     * @param corner index from 0
+     * @return y in mm from the centre
+     */
+    public double localY(int corner) {
         return y[corner];
+    }
+
+    /**
+     * A place amid the corners.
+     *
+     * @return its y in mm
+     */
+    public double centreY() {
+        return centreY;
     }
 
     /**
@@ -150,7 +200,26 @@ public final class ConvexCore {
      * @return z in mm
      */
     public double z(int corner) {
+        return z[corner] + centreZ;
+    }
+
+    /**
+     * A corner, about the {@linkplain #centreZ() centre}.
+     *
+     * @param corner index from 0
+     * @return z in mm from the centre
+     */
+    public double localZ(int corner) {
         return z[corner];
+    }
+
+    /**
+     * A place amid the corners.
+     *
+     * @return its z in mm
+     */
+    public double centreZ() {
+        return centreZ;
     }
 
     /**
@@ -162,6 +231,9 @@ public final class ConvexCore {
      * @return index of the corner
      */
     public int extreme(double dx, double dy, double dz) {
+        if (box != null) {
+            return box.extreme(dx, dy, dz);
+        }
         int best = 0;
         double far = x[0] * dx + y[0] * dy + z[0] * dz;
         for (int i = 1; i < x.length; i++) {
@@ -183,8 +255,36 @@ public final class ConvexCore {
      * @return mm from the origin
      */
     public double reach(double dx, double dy, double dz) {
-        int far = extreme(dx, dy, dz);
-        return x[far] * dx + y[far] * dy + z[far] * dz + discReach(dx, dy, dz);
+        double cornerReach = localReach(dx, dy, dz) + (centreX * dx + centreY * dy + centreZ * dz);
+        return cornerReach + discReach(dx, dy, dz);
+    }
+
+    /**
+     * How far the corners alone reach in a direction.
+     *
+     * @param dx direction, a unit vector
+     * @param dy direction
+     * @param dz direction
+     * @return mm from the centre
+     */
+    public double localReach(double dx, double dy, double dz) {
+        if (box != null) {
+            return box.reach(dx, dy, dz);
+        }
+        double far = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < x.length; i++) {
+            far = Math.max(far, x[i] * dx + y[i] * dy + z[i] * dz);
+        }
+        return far;
+    }
+
+    /**
+     * Whether the corners lie as far on one side of the centre as on the other, in every direction.
+     *
+     * @return true for parallelepipeds
+     */
+    public boolean isCentral() {
+        return box != null;
     }
 
     /**
