@@ -85,11 +85,16 @@ final class CorePair {
 
     Gap gap(double lowerMm, double upperMm) {
         Vector3D direction = Vector3D.of(nx, ny, nz);
+        Vector3D outward = direction;
         Vector3D onA;
         Vector3D onB;
         if (apart) {
             onA = Vector3D.of(distance.witnessA(0), distance.witnessA(1), distance.witnessA(2));
             onB = Vector3D.of(distance.witnessB(0), distance.witnessB(1), distance.witnessB(2));
+            if (distance.upper > GeometryTolerance.CONTACT_MM) {
+                // The radii along the line of the witnesses, so that they stay one distance apart to the last digit.
+                outward = onB.subtract(onA).normalize();
+            }
         } else {
             // Shifted until they are just apart, the nearest places are the witnesses.
             double back = depth.separation - GeometryTolerance.CONTACT_MM / 10;
@@ -101,8 +106,8 @@ final class CorePair {
         return new Gap(
                 lowerMm,
                 upperMm,
-                onA.add(direction.multiply(a.roundMm())),
-                onB.subtract(direction.multiply(b.roundMm())),
+                onA.add(outward.multiply(a.roundMm())),
+                onB.subtract(outward.multiply(b.roundMm())),
                 direction,
                 0,
                 0);

@@ -66,6 +66,14 @@ final class BoxFrame {
         return new BoxFrame(half[0], half[1], half[2], cornerOf);
     }
 
+    BoxFrame turned(Move move) {
+        return new BoxFrame(turned(move, ux, uy, uz), turned(move, vx, vy, vz), turned(move, wx, wy, wz), cornerOf);
+    }
+
+    private static double[] turned(Move move, double x, double y, double z) {
+        return new double[] {move.turnedX(x, y, z), move.turnedY(x, y, z), move.turnedZ(x, y, z)};
+    }
+
     int extreme(double dx, double dy, double dz) {
         int code = ux * dx + uy * dy + uz * dz > 0 ? 1 : 0;
         code += vx * dx + vy * dy + vz * dz > 0 ? 2 : 0;

@@ -62,6 +62,50 @@ public final class ConvexCore {
         this.box = n == 8 && this.edges.length == 9 ? BoxFrame.of(x, y, z, this.edges) : null;
     }
 
+    private ConvexCore(ConvexCore from, Move move, double roundMm) {
+        int n = from.x.length;
+        this.x = new double[n];
+        this.y = new double[n];
+        this.z = new double[n];
+        for (int i = 0; i < n; i++) {
+            x[i] = move.turnedX(from.x[i], from.y[i], from.z[i]);
+            y[i] = move.turnedY(from.x[i], from.y[i], from.z[i]);
+            z[i] = move.turnedZ(from.x[i], from.y[i], from.z[i]);
+        }
+        Vector3D centre = move.apply(Vector3D.of(from.centreX, from.centreY, from.centreZ));
+        this.centreX = centre.getX();
+        this.centreY = centre.getY();
+        this.centreZ = centre.getZ();
+        this.axisX = move.turnedX(from.axisX, from.axisY, from.axisZ);
+        this.axisY = move.turnedY(from.axisX, from.axisY, from.axisZ);
+        this.axisZ = move.turnedZ(from.axisX, from.axisY, from.axisZ);
+        this.discMm = from.discMm;
+        this.roundMm = roundMm;
+        this.normals = turned(from.normals, move);
+        this.edges = turned(from.edges, move);
+        this.box = from.box == null ? null : from.box.turned(move);
+    }
+
+    private static double[] turned(double[] flat, Move move) {
+        double[] turned = new double[flat.length];
+        for (int i = 0; i < flat.length; i += 3) {
+            turned[i] = move.turnedX(flat[i], flat[i + 1], flat[i + 2]);
+            turned[i + 1] = move.turnedY(flat[i], flat[i + 1], flat[i + 2]);
+            turned[i + 2] = move.turnedZ(flat[i], flat[i + 1], flat[i + 2]);
+        }
+        return turned;
+    }
+
+    /** The core after a rigid motion. */
+    ConvexCore moved(Move move) {
+        return new ConvexCore(this, move, roundMm);
+    }
+
+    /** The core with another rounding radius. */
+    ConvexCore withRound(double radiusMm) {
+        return new ConvexCore(this, Move.identity(), radiusMm);
+    }
+
     /** A hull without disc. */
     static ConvexCore sharp(List<Vector3D> corners, List<Vector3D> normals, List<Vector3D> edges, double roundMm) {
         return new ConvexCore(corners, normals, edges, Vector3D.Unit.PLUS_Z, 0, roundMm);

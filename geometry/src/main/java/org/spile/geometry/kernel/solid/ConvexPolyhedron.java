@@ -20,14 +20,20 @@ public final class ConvexPolyhedron implements Solid {
     private final ConvexCore core;
     private final Box3 bounds;
 
-    private ConvexPolyhedron(List<Vector3D> vertices, List<List<Integer>> faces, double roundMm) {
+    private ConvexPolyhedron(List<Vector3D> vertices, List<List<Integer>> faces, ConvexCore core) {
         this.vertices = List.copyOf(vertices);
         this.faces = faces;
-        this.roundMm = GeometryTolerance.notNegative("rounding", roundMm);
+        this.roundMm = core.roundMm();
+        this.core = core;
+        this.bounds = new Box3(
+                -reach(-1, 0, 0), -reach(0, -1, 0), -reach(0, 0, -1), reach(1, 0, 0), reach(0, 1, 0), reach(0, 0, 1));
+    }
+
+    private static ConvexPolyhedron of(List<Vector3D> vertices, List<List<Integer>> faces, double roundMm) {
         List<Vector3D> normals = new ArrayList<>();
         List<Vector3D> edges = new ArrayList<>();
         for (List<Integer> face : faces) {
-            normals.add(areaVector(face));
+            normals.add(areaVector(vertices, face));
             for (int i = 0; i < face.size(); i++) {
                 int from = face.get(i);
                 int to = face.get((i + 1) % face.size());
@@ -36,9 +42,7 @@ public final class ConvexPolyhedron implements Solid {
                 }
             }
         }
-        this.core = ConvexCore.sharp(this.vertices, normals, edges, roundMm);
-        this.bounds = new Box3(
-                -reach(-1, 0, 0), -reach(0, -1, 0), -reach(0, 0, -1), reach(1, 0, 0), reach(0, 1, 0), reach(0, 0, 1));
+        return new ConvexPolyhedron(vertices, faces, ConvexCore.sharp(vertices, normals, edges, roundMm));
     }
 
     private double reach(double dx, double dy, double dz) {
@@ -54,7 +58,7 @@ public final class ConvexPolyhedron implements Solid {
      */
     public static ConvexPolyhedron hull(Collection<Vector3D> points) {
         CoplanarFaces hull = ConvexHull.of(points);
-        return new ConvexPolyhedron(hull.vertices(), hull.faces(), 0);
+        return of(hull.vertices(), hull.faces(), 0);
     }
 
     /**
@@ -86,8 +90,7 @@ public final class ConvexPolyhedron implements Solid {
         }
         faces.add(List.copyOf(bottom));
         faces.add(List.copyOf(top));
-        return new ConvexPolyhedron(
-                Prism.corners(plan, prism.bottomMm(), prism.topMm()), List.copyOf(faces), prism.roundMm());
+        return of(Prism.corners(plan, prism.bottomMm(), prism.topMm()), List.copyOf(faces), prism.roundMm());
     }
 
     /**
@@ -115,7 +118,7 @@ public final class ConvexPolyhedron implements Solid {
      * @return unit vector
      */
     public Vector3D.Unit normal(int face) {
-        return areaVector(faces.get(face)).normalize();
+        return areaVector(vertices, faces.get(face)).normalize();
     }
 
     /**
@@ -127,7 +130,7 @@ public final class ConvexPolyhedron implements Solid {
         Vector3D origin = vertices.get(0);
         double volume = 0;
         for (List<Integer> face : faces) {
-            volume += areaVector(face).dot(vertices.get(face.get(0)).subtract(origin)) / 3;
+            volume += areaVector(vertices, face).dot(vertices.get(face.get(0)).subtract(origin)) / 3;
         }
         return volume;
     }
@@ -144,7 +147,8 @@ public final class ConvexPolyhedron implements Solid {
 
     @Override
     public ConvexPolyhedron rounded(double growthMm) {
-        return new ConvexPolyhedron(vertices, faces, roundMm + GeometryTolerance.notNegative("growth", growthMm));
+        double radius = roundMm + GeometryTolerance.notNegative("growth", growthMm);
+        return new ConvexPolyhedron(vertices, faces, core.withRound(GeometryTolerance.inRange("rounding", radius)));
     }
 
     @Override
@@ -159,11 +163,13 @@ public final class ConvexPolyhedron implements Solid {
 
     @Override
     public ConvexPolyhedron moved(Move move) {
-        return new ConvexPolyhedron(vertices.stream().map(move::apply).toList(), faces, roundMm);
+        List<Vector3D> moved = new ArrayList<>(vertices.size());
+        vertices.forEach(vertex -> moved.add(move.apply(vertex)));
+        return new ConvexPolyhedron(moved, faces, core.moved(move));
     }
 
     /** The face's area as a vector along its outward normal (Newell's sums, about the first corner). */
-    private Vector3D areaVector(List<Integer> face) {
+    private static Vector3D areaVector(List<Vector3D> vertices, List<Integer> face) {
         Vector3D first = vertices.get(face.get(0));
         Vector3D sum = Vector3D.ZERO;
         for (int i = 1; i + 1 < face.size(); i++) {

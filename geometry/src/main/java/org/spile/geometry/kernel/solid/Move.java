@@ -161,8 +161,19 @@ public final class Move {
         double x = direction.getX();
         double y = direction.getY();
         double z = direction.getZ();
-        return Vector3D.of(
-                r[0] * x + r[1] * y + r[2] * z, r[3] * x + r[4] * y + r[5] * z, r[6] * x + r[7] * y + r[8] * z);
+        return Vector3D.of(turnedX(x, y, z), turnedY(x, y, z), turnedZ(x, y, z));
+    }
+
+    double turnedX(double x, double y, double z) {
+        return r[0] * x + r[1] * y + r[2] * z;
+    }
+
+    double turnedY(double x, double y, double z) {
+        return r[3] * x + r[4] * y + r[5] * z;
+    }
+
+    double turnedZ(double x, double y, double z) {
+        return r[6] * x + r[7] * y + r[8] * z;
     }
 
     /**

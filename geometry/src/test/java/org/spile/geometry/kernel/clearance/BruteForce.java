@@ -1,193 +1,266 @@
 package org.spile.geometry.kernel.clearance;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.spile.geometry.kernel.solid.ConvexPolyhedron;
 
 /**
  * The signed distance of two convex polyhedra by trying every pair of features: plain, complete, and independent of
- * the code under test.
+ * the code under test. A pair of features is left out only when two balls round them are already farther apart than the
+ * best found. One object per thread.
  */
 final class BruteForce {
-    /** A polyhedron as plain numbers: corners, face loops, edges and face normals. */
-    private static final class Shape {
-        final double[][] corners;
-        final int[][] faces;
-        final int[][] edges;
-        final double[][] normals;
-
-        Shape(ConvexPolyhedron solid) {
-            corners = solid.vertices().stream()
-                    .map(v -> new double[] {v.getX(), v.getY(), v.getZ()})
-                    .toArray(double[][]::new);
-            faces = solid.faces().stream()
-                    .map(f -> f.stream().mapToInt(Integer::intValue).toArray())
-                    .toArray(int[][]::new);
-            normals = new double[faces.length][];
-            List<int[]> found = new ArrayList<>();
-            for (int f = 0; f < faces.length; f++) {
-                double[] base = corners[faces[f][0]];
-                double[] sum = new double[3];
-                for (int i = 0; i < faces[f].length; i++) {
-                    int from = faces[f][i];
-                    int to = faces[f][(i + 1) % faces[f].length];
-                    if (from < to) {
-                        found.add(new int[] {from, to});
+    /** Which corners make the faces and edges; shared by all moved copies of a polyhedron. */
+    private record Topology(int[][] faces, int[] from, int[] to) {
+        static Topology of(List<List<Integer>> loops) {
+            List<int[]> edges = new ArrayList<>();
+            for (List<Integer> loop : loops) {
+                for (int i = 0; i < loop.size(); i++) {
+                    int[] edge = {loop.get(i), loop.get((i + 1) % loop.size())};
+                    if (edge[0] < edge[1]) {
+                        edges.add(edge);
                     }
-                    sum = along(sum, cross(minus(corners[from], base), minus(corners[to], base)), 1);
                 }
-                normals[f] = unit(sum);
             }
-            edges = found.toArray(int[][]::new);
+            return new Topology(
+                    loops.stream()
+                            .map(f -> f.stream().mapToInt(Integer::intValue).toArray())
+                            .toArray(int[][]::new),
+                    edges.stream().mapToInt(e -> e[0]).toArray(),
+                    edges.stream().mapToInt(e -> e[1]).toArray());
         }
     }
 
-    private double best = Double.POSITIVE_INFINITY;
-    private double[] onA;
-    private double[] onB;
+    /** A polyhedron where it stands: corners, unit face normals, and edges by middle, direction and half length. */
+    private static final class Shape {
+        Topology topology;
+        final double[][] corner = new double[64][3];
+        int corners;
+        final double[][] normal = new double[64][3];
+        final double[][] middle = new double[128][3];
+        final double[][] along = new double[128][3];
+        final double[] half = new double[128];
 
-    private BruteForce() {}
+        void load(ConvexPolyhedron solid, Topology of) {
+            topology = of;
+            corners = solid.vertices().size();
+            for (int i = 0; i < corners; i++) {
+                Vector3D v = solid.vertices().get(i);
+                set(corner[i], v.getX(), v.getY(), v.getZ());
+            }
+            for (int f = 0; f < of.faces.length; f++) {
+                loadNormal(of.faces[f], normal[f]);
+            }
+            for (int e = 0; e < of.from.length; e++) {
+                double[] p = corner[of.from[e]];
+                double[] q = corner[of.to[e]];
+                set(middle[e], (p[0] + q[0]) / 2, (p[1] + q[1]) / 2, (p[2] + q[2]) / 2);
+                set(along[e], q[0] - p[0], q[1] - p[1], q[2] - p[2]);
+                double length = Math.sqrt(dot(along[e], along[e]));
+                set(along[e], along[e][0] / length, along[e][1] / length, along[e][2] / length);
+                half[e] = length / 2;
+            }
+        }
+
+        private void loadNormal(int[] loop, double[] into) {
+            double[] o = corner[loop[0]];
+            double x = 0;
+            double y = 0;
+            double z = 0;
+            for (int i = 1; i + 1 < loop.length; i++) {
+                double[] p = corner[loop[i]];
+                double[] q = corner[loop[i + 1]];
+                x += (p[1] - o[1]) * (q[2] - o[2]) - (p[2] - o[2]) * (q[1] - o[1]);
+                y += (p[2] - o[2]) * (q[0] - o[0]) - (p[0] - o[0]) * (q[2] - o[2]);
+                z += (p[0] - o[0]) * (q[1] - o[1]) - (p[1] - o[1]) * (q[0] - o[0]);
+            }
+            double length = Math.sqrt(x * x + y * y + z * z);
+            set(into, x / length, y / length, z / length);
+        }
+    }
+
+    private final Map<List<List<Integer>>, Topology> known = new IdentityHashMap<>();
+    private final Shape a = new Shape();
+    private final Shape b = new Shape();
+    private double best;
+    private final double[] onA = new double[3];
+    private final double[] onB = new double[3];
 
     /** Distance if apart, minus the depth if not. */
-    static double signedDistance(ConvexPolyhedron first, ConvexPolyhedron second) {
-        Shape a = new Shape(first);
-        Shape b = new Shape(second);
-        double depth = depth(a, b);
-        return depth > 0 ? -depth : features(a, b).best;
+    double signedDistance(ConvexPolyhedron first, ConvexPolyhedron second) {
+        load(first, second);
+        double depth = depth();
+        if (depth > 0) {
+            return -depth;
+        }
+        nearestFeatures();
+        return best;
     }
 
     /** Vector from the nearest point of A to that of B, for polyhedra that are apart. */
-    static Vector3D between(ConvexPolyhedron a, ConvexPolyhedron b) {
-        BruteForce brute = features(new Shape(a), new Shape(b));
-        return Vector3D.of(minus(brute.onB, brute.onA));
+    Vector3D between(ConvexPolyhedron first, ConvexPolyhedron second) {
+        load(first, second);
+        nearestFeatures();
+        return Vector3D.of(onB[0] - onA[0], onB[1] - onA[1], onB[2] - onA[2]);
     }
 
-    private static BruteForce features(Shape a, Shape b) {
-        BruteForce brute = new BruteForce();
-        for (double[] corner : b.corners) {
-            brute.cornerToFaces(corner, a, true);
+    private void load(ConvexPolyhedron first, ConvexPolyhedron second) {
+        a.load(first, known.computeIfAbsent(first.faces(), Topology::of));
+        b.load(second, known.computeIfAbsent(second.faces(), Topology::of));
+    }
+
+    // ---- apart --------------------------------------------------------------------------------------------------
+
+    private void nearestFeatures() {
+        best = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < b.corners; i++) {
+            cornerToFaces(b.corner[i], a, true);
         }
-        for (double[] corner : a.corners) {
-            brute.cornerToFaces(corner, b, false);
+        for (int i = 0; i < a.corners; i++) {
+            cornerToFaces(a.corner[i], b, false);
         }
-        for (int[] e : a.edges) {
-            for (int[] f : b.edges) {
-                brute.edgeToEdge(a.corners[e[0]], a.corners[e[1]], b.corners[f[0]], b.corners[f[1]]);
+        for (int e = 0; e < a.topology.from.length; e++) {
+            for (int f = 0; f < b.topology.from.length; f++) {
+                edgeToEdge(e, f);
             }
         }
-        return brute;
     }
 
     private void cornerToFaces(double[] p, Shape solid, boolean faceOnA) {
-        for (int f = 0; f < solid.faces.length; f++) {
-            double[] normal = solid.normals[f];
-            int[] loop = solid.faces[f];
-            double height = dot(minus(p, solid.corners[loop[0]]), normal);
-            double[] foot = along(p, normal, -height);
-            boolean within = true;
-            for (int i = 0; within && i < loop.length; i++) {
-                double[] from = solid.corners[loop[i]];
-                double[] side = minus(solid.corners[loop[(i + 1) % loop.length]], from);
-                within = dot(cross(side, minus(foot, from)), normal) >= 0;
-            }
-            if (within) {
-                take(faceOnA ? foot : p, faceOnA ? p : foot);
+        int[][] faces = solid.topology.faces;
+        for (int f = 0; f < faces.length; f++) {
+            double[] n = solid.normal[f];
+            double[] base = solid.corner[faces[f][0]];
+            double height = (p[0] - base[0]) * n[0] + (p[1] - base[1]) * n[1] + (p[2] - base[2]) * n[2];
+            if (Math.abs(height) < best && standsOver(p, solid, faces[f], n)) {
+                best = Math.abs(height);
+                set(faceOnA ? onB : onA, p[0], p[1], p[2]);
+                set(faceOnA ? onA : onB, p[0] - height * n[0], p[1] - height * n[1], p[2] - height * n[2]);
             }
         }
     }
 
-    /** The nearest points of two segments: inside both, or at an end of one. */
-    private void edgeToEdge(double[] p, double[] q, double[] r, double[] s) {
-        double[] u = minus(q, p);
-        double[] w = minus(s, r);
-        double uu = dot(u, u);
+    /** Whether a point projects into a face: on the inner side of the upright plane through each of its sides. */
+    private static boolean standsOver(double[] p, Shape solid, int[] loop, double[] n) {
+        for (int i = 0; i < loop.length; i++) {
+            double[] from = solid.corner[loop[i]];
+            double[] to = solid.corner[loop[(i + 1) % loop.length]];
+            double sx = to[0] - from[0];
+            double sy = to[1] - from[1];
+            double sz = to[2] - from[2];
+            double x = p[0] - from[0];
+            double y = p[1] - from[1];
+            double z = p[2] - from[2];
+            double inward = n[0] * (sy * z - sz * y) + n[1] * (sz * x - sx * z) + n[2] * (sx * y - sy * x);
+            if (inward < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The nearest points of two segments m + s·u and k + t·w: inside both, or at an end of one. */
+    private void edgeToEdge(int e, int f) {
+        double[] m = a.middle[e];
+        double[] k = b.middle[f];
+        double[] u = a.along[e];
+        double[] w = b.along[f];
+        double x = k[0] - m[0];
+        double y = k[1] - m[1];
+        double z = k[2] - m[2];
+        double reach = best + a.half[e] + b.half[f];
+        if (x * x + y * y + z * z >= reach * reach) {
+            return;
+        }
+        double hu = a.half[e];
+        double hw = b.half[f];
         double uw = dot(u, w);
-        double ww = dot(w, w);
-        double[] between = minus(p, r);
-        double det = uu * ww - uw * uw;
-        if (det > 1e-12 * uu * ww) {
-            double atP = (uw * dot(w, between) - ww * dot(u, between)) / det;
-            double atR = (uu * dot(w, between) - uw * dot(u, between)) / det;
-            if (atP >= 0 && atP <= 1 && atR >= 0 && atR <= 1) {
-                take(along(p, u, atP), along(r, w, atR));
+        double alongU = x * u[0] + y * u[1] + z * u[2];
+        double alongW = x * w[0] + y * w[1] + z * w[2];
+        double det = 1 - uw * uw;
+        if (det > 1e-12) {
+            double s = (alongU - uw * alongW) / det;
+            double t = (uw * alongU - alongW) / det;
+            if (Math.abs(s) <= hu && Math.abs(t) <= hw) {
+                take(m, u, s, k, w, t);
             }
         }
-        take(p, along(r, w, clamp(dot(minus(p, r), w) / ww)));
-        take(q, along(r, w, clamp(dot(minus(q, r), w) / ww)));
-        take(along(p, u, clamp(dot(minus(r, p), u) / uu)), r);
-        take(along(p, u, clamp(dot(minus(s, p), u) / uu)), s);
+        take(m, u, -hu, k, w, clamp(-hu * uw - alongW, hw));
+        take(m, u, hu, k, w, clamp(hu * uw - alongW, hw));
+        take(m, u, clamp(alongU - hw * uw, hu), k, w, -hw);
+        take(m, u, clamp(alongU + hw * uw, hu), k, w, hw);
     }
 
-    private void take(double[] first, double[] second) {
-        double[] between = minus(second, first);
-        double distance = Math.sqrt(dot(between, between));
-        if (distance < best) {
-            best = distance;
-            onA = first;
-            onB = second;
+    private void take(double[] m, double[] u, double s, double[] k, double[] w, double t) {
+        double x = k[0] + t * w[0] - m[0] - s * u[0];
+        double y = k[1] + t * w[1] - m[1] - s * u[1];
+        double z = k[2] + t * w[2] - m[2] - s * u[2];
+        double distance2 = x * x + y * y + z * z;
+        if (distance2 < best * best) {
+            best = Math.sqrt(distance2);
+            set(onA, m[0] + s * u[0], m[1] + s * u[1], m[2] + s * u[2]);
+            set(onB, k[0] + t * w[0], k[1] + t * w[1], k[2] + t * w[2]);
         }
     }
 
-    /** The least shift that separates, over every face normal and every edge pair, one by one; not positive if apart. */
-    private static double depth(Shape a, Shape b) {
+    // ---- overlapping --------------------------------------------------------------------------------------------
+
+    /** The least shift that separates over every face normal and every edge pair; not positive as soon as one does. */
+    private double depth() {
         double least = Double.POSITIVE_INFINITY;
-        for (double[] normal : a.normals) {
-            least = Math.min(least, overlap(a, b, normal));
+        for (int f = 0; f < a.topology.faces.length && least > 0; f++) {
+            double[] n = a.normal[f];
+            least = Math.min(least, overlap(n[0], n[1], n[2]));
         }
-        for (double[] normal : b.normals) {
-            least = Math.min(least, overlap(a, b, times(normal, -1)));
+        for (int f = 0; f < b.topology.faces.length && least > 0; f++) {
+            double[] n = b.normal[f];
+            least = Math.min(least, overlap(-n[0], -n[1], -n[2]));
         }
-        for (int[] e : a.edges) {
-            double[] u = unit(minus(a.corners[e[1]], a.corners[e[0]]));
-            for (int[] f : b.edges) {
-                double[] cross = cross(u, unit(minus(b.corners[f[1]], b.corners[f[0]])));
-                if (dot(cross, cross) > 1e-20) {
-                    least = Math.min(least, overlap(a, b, unit(cross)));
-                    least = Math.min(least, overlap(a, b, times(unit(cross), -1)));
+        for (int e = 0; e < a.topology.from.length; e++) {
+            double[] u = a.along[e];
+            for (int f = 0; f < b.topology.from.length && least > 0; f++) {
+                double[] w = b.along[f];
+                double x = u[1] * w[2] - u[2] * w[1];
+                double y = u[2] * w[0] - u[0] * w[2];
+                double z = u[0] * w[1] - u[1] * w[0];
+                double length = Math.sqrt(x * x + y * y + z * z);
+                if (length > 1e-10) {
+                    least = Math.min(least, overlap(x / length, y / length, z / length));
+                    least = Math.min(least, overlap(-x / length, -y / length, -z / length));
                 }
             }
         }
         return least;
     }
 
-    private static double overlap(Shape a, Shape b, double[] direction) {
+    private double overlap(double x, double y, double z) {
         double far = Double.NEGATIVE_INFINITY;
-        double near = Double.POSITIVE_INFINITY;
-        for (double[] corner : a.corners) {
-            far = Math.max(far, dot(corner, direction));
+        for (int i = 0; i < a.corners; i++) {
+            double[] c = a.corner[i];
+            far = Math.max(far, c[0] * x + c[1] * y + c[2] * z);
         }
-        for (double[] corner : b.corners) {
-            near = Math.min(near, dot(corner, direction));
+        double near = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < b.corners; i++) {
+            double[] c = b.corner[i];
+            near = Math.min(near, c[0] * x + c[1] * y + c[2] * z);
         }
         return far - near;
     }
 
-    private static double clamp(double t) {
-        return Math.max(0, Math.min(1, t));
+    private static double clamp(double t, double most) {
+        return Math.max(-most, Math.min(most, t));
     }
 
-    private static double[] minus(double[] a, double[] b) {
-        return new double[] {a[0] - b[0], a[1] - b[1], a[2] - b[2]};
+    private static double dot(double[] p, double[] q) {
+        return p[0] * q[0] + p[1] * q[1] + p[2] * q[2];
     }
 
-    private static double[] times(double[] a, double s) {
-        return new double[] {a[0] * s, a[1] * s, a[2] * s};
-    }
-
-    private static double[] along(double[] a, double[] u, double s) {
-        return new double[] {a[0] + s * u[0], a[1] + s * u[1], a[2] + s * u[2]};
-    }
-
-    private static double dot(double[] a, double[] b) {
-        return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-    }
-
-    private static double[] cross(double[] a, double[] b) {
-        return new double[] {a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
-    }
-
-    private static double[] unit(double[] a) {
-        return times(a, 1 / Math.sqrt(dot(a, a)));
+    private static void set(double[] p, double x, double y, double z) {
+        p[0] = x;
+        p[1] = y;
+        p[2] = z;
     }
 }

@@ -39,6 +39,21 @@ final class RandomSolids {
         return ConvexPolyhedron.hull(corners);
     }
 
+    /** A box whose sides slope, or a wedge. */
+    ConvexPolyhedron frustum() {
+        double x = between(20, 300);
+        double y = between(20, 300);
+        double z = between(20, 300);
+        double in = between(0, x / 2);
+        List<Vector3D> corners = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            boolean right = i % 2 == 1;
+            corners.add(Vector3D.of(right ? x : 0, i / 2 * y, 0));
+            corners.add(Vector3D.of(right ? x - in : in, i / 2 * y, z));
+        }
+        return ConvexPolyhedron.hull(corners);
+    }
+
     ConvexPolyhedron lump() {
         List<Vector3D> points = new ArrayList<>();
         for (int i = 0; i < 9; i++) {
