@@ -26,6 +26,14 @@ final class ConvexDepth implements AxisVisitor {
         axes.visit(a, dx, dy, dz, b, this);
     }
 
+    /** Takes a deeper look's answer. */
+    void take(double better, double x, double y, double z) {
+        separation = better;
+        nx = x;
+        ny = y;
+        nz = z;
+    }
+
     @Override
     public void axis(double x, double y, double z, double bAhead, double bBehind) {
         if (bAhead > separation) {

@@ -18,14 +18,15 @@ import org.spile.geometry.kernel.solid.ConvexCore;
  */
 final class ConvexDistance {
     private static final int MOST_STEPS = 60;
-    private static final int MOST_RESTARTS = 1;
     private static final int MOST_POLISHES = 5;
     private static final double CLOSE = GeometryTolerance.ARITHMETIC_MM;
 
     private final Simplex simplex = new Simplex();
-    private final RimPoint rim = new RimPoint();
+    private final RimPoint rimA = new RimPoint();
+    private final RimPoint rimB = new RimPoint();
     private ConvexCore a;
     private ConvexCore b;
+    private boolean round;
     /** From B's centre to that of the shifted A. */
     private double offX;
 
@@ -37,8 +38,8 @@ final class ConvexDistance {
 
     private final double[] knownWitness = new double[6];
 
-    /** Whether to keep the witnesses of every step, as one may lead astray. */
-    private boolean keeping;
+    /** Whether to spare no trouble: the best of all steps is kept, and weights are refined. */
+    private boolean careful;
 
     boolean overlap;
     double lower;
@@ -62,7 +63,7 @@ final class ConvexDistance {
      */
     void measureAgain(ConvexCore first, double dx, double dy, double dz, ConvexCore second) {
         boolean sameKind = a != null && first.count() == a.count() && second.count() == b.count();
-        if (!sameKind || overlap || first.discMm() > 0 || second.discMm() > 0) {
+        if (!sameKind || overlap || round || first.discMm() > 0 || second.discMm() > 0) {
             boolean directed = sameKind && !overlap && (nx != 0 || ny != 0 || nz != 0);
             double x = nx;
             double y = ny;
@@ -82,6 +83,7 @@ final class ConvexDistance {
     private void place(ConvexCore first, double dx, double dy, double dz, ConvexCore second) {
         a = first;
         b = second;
+        round = first.discMm() > 0 || second.discMm() > 0;
         offX = first.centreX() - second.centreX() + dx;
         offY = first.centreY() - second.centreY() + dy;
         offZ = first.centreZ() - second.centreZ() + dz;
@@ -100,26 +102,18 @@ final class ConvexDistance {
         search();
     }
 
-    /** Keeps the witnesses, and searches again from the best direction where rounding has left the bounds apart. */
+    /** Keeps the witnesses; where rounding has left the bounds apart, searches again step by careful step. */
     private void settle() {
-        if (!overlap && simplex.reached() > upper + CLOSE / 10) {
-            // The last step led astray; the places wanted are those before it.
+        if (!overlap && upper - lower > CLOSE && upper > CLOSE) {
             upper = Double.POSITIVE_INFINITY;
-            keeping = true;
+            careful = true;
             start(-offX, -offY, -offZ);
-            keeping = false;
-        } else {
-            keepWitness();
-        }
-        for (int again = 0; again < MOST_RESTARTS && !overlap && upper - lower > CLOSE && upper > CLOSE; again++) {
-            keeping = true;
-            start(nx, ny, nz);
-            keeping = false;
-        }
-        double drawnMm = 1;
-        for (int again = 0; again < MOST_POLISHES && !overlap && upper - lower > CLOSE && upper > CLOSE; again++) {
-            polish(drawnMm);
-            drawnMm /= 10;
+            double drawnMm = 1;
+            for (int again = 0; again < MOST_POLISHES && !overlap && upper - lower > CLOSE && upper > CLOSE; again++) {
+                polish(drawnMm);
+                drawnMm /= 10;
+            }
+            careful = false;
         }
         lower = Math.min(lower, upper);
     }
@@ -138,9 +132,7 @@ final class ConvexDistance {
         draw(-drawnMm * px, -drawnMm * py, -drawnMm * pz);
         lower = 0;
         upper = Double.POSITIVE_INFINITY;
-        keeping = true;
         start(px, py, pz);
-        keeping = false;
         draw(drawnMm * px, drawnMm * py, drawnMm * pz);
         simplex.size = 0;
         addSupport(nx, ny, nz);
@@ -171,10 +163,38 @@ final class ConvexDistance {
     }
 
     private void keepWitness() {
-        for (int axis = 0; axis < 3; axis++) {
-            witness[axis] = simplex.weighted(simplex.onA, axis);
-            witness[3 + axis] = simplex.weighted(simplex.onB, axis);
+        Simplex s = simplex;
+        double ax = offX;
+        double ay = offY;
+        double az = offZ;
+        double bx = 0;
+        double by = 0;
+        double bz = 0;
+        for (int k = 0; k < s.size; k++) {
+            double w = s.weight[k];
+            int i = s.cornerA[k];
+            int j = s.cornerB[k];
+            ax += w * a.localX(i);
+            ay += w * a.localY(i);
+            az += w * a.localZ(i);
+            bx += w * b.localX(j);
+            by += w * b.localY(j);
+            bz += w * b.localZ(j);
         }
+        if (round) {
+            ax += s.weighted(s.rimA, 0);
+            ay += s.weighted(s.rimA, 1);
+            az += s.weighted(s.rimA, 2);
+            bx += s.weighted(s.rimB, 0);
+            by += s.weighted(s.rimB, 1);
+            bz += s.weighted(s.rimB, 2);
+        }
+        witness[0] = ax;
+        witness[1] = ay;
+        witness[2] = az;
+        witness[3] = bx;
+        witness[4] = by;
+        witness[5] = bz;
     }
 
     private void search() {
@@ -182,24 +202,13 @@ final class ConvexDistance {
         s.reduce();
         double last = Double.POSITIVE_INFINITY;
         for (int step = 0; step < MOST_STEPS; step++) {
-            if (keeping) {
-                s.refine();
-            }
-            double reached = s.reached();
-            if (reached >= last) {
-                return;
-            }
-            last = reached;
-            if (reached < upper) {
-                upper = reached;
-                if (keeping) {
-                    keepWitness();
-                }
-            }
+            double reached = careful ? keepIfNearer() : 0;
             double norm = Math.sqrt(s.vx * s.vx + s.vy * s.vy + s.vz * s.vz);
-            if (upper <= CLOSE / 100 || !(norm > 0)) {
-                return;
+            double now = careful ? reached : norm;
+            if (!(now < last) || norm <= CLOSE / 100) {
+                break;
             }
+            last = now;
             addSupport(-s.vx, -s.vy, -s.vz);
             int w = s.size - 1;
             double bound = (s.vx * s.diff[3 * w] + s.vy * s.diff[3 * w + 1] + s.vz * s.diff[3 * w + 2]) / norm;
@@ -209,34 +218,43 @@ final class ConvexDistance {
                 ny = -s.vy / norm;
                 nz = -s.vz / norm;
             }
-            if (upper - lower <= CLOSE / 10 || s.repeats(w)) {
+            if (norm - lower <= CLOSE / 10 || s.repeats(w)) {
                 s.size--;
-                return;
+                break;
             }
             if (!s.reduce()) {
-                if (bound > 0 || lower > 0) {
-                    // A flat tetrahedron seems to hold the origin, but a separating direction is already known.
-                    s.size--;
+                if (lower <= 0) {
+                    overlap = true;
+                    upper = 0;
                     return;
                 }
-                overlap = true;
-                lower = 0;
-                upper = 0;
-                return;
+                // A flat tetrahedron seems to hold the origin, but a separating direction is already known.
+                s.size--;
+                break;
             }
         }
+        if (!careful) {
+            upper = s.reached();
+            keepWitness();
+        }
+    }
+    private double keepIfNearer() {
+        simplex.refine();
+        double reached = simplex.reached();
+        if (reached < upper) {
+            upper = reached;
+            keepWitness();
+        }
+        return reached;
     }
 
     private void addSupport(double dx, double dy, double dz) {
         int k = simplex.size++;
         setCorner(k, a.extreme(dx, dy, dz), b.extreme(-dx, -dy, -dz));
-        if (a.discMm() > 0) {
-            rim.find(a, dx, dy, dz);
-            simplex.addToA(k, rim.x, rim.y, rim.z);
-        }
-        if (b.discMm() > 0) {
-            rim.find(b, -dx, -dy, -dz);
-            simplex.addToB(k, rim.x, rim.y, rim.z);
+        if (round) {
+            rimA.find(a, dx, dy, dz);
+            rimB.find(b, -dx, -dy, -dz);
+            simplex.addRims(k, rimA, rimB);
         }
     }
 
@@ -245,12 +263,9 @@ final class ConvexDistance {
                 k,
                 i,
                 j,
-                a.localX(i) + offX,
-                a.localY(i) + offY,
-                a.localZ(i) + offZ,
-                b.localX(j),
-                b.localY(j),
-                b.localZ(j));
+                a.localX(i) - b.localX(j) + offX,
+                a.localY(i) - b.localY(j) + offY,
+                a.localZ(i) - b.localZ(j) + offZ);
     }
 
     /** A witness coordinate on A (shifted), 0 for x, 1 for y, 2 for z. */

@@ -11,6 +11,7 @@ import org.spile.geometry.kernel.solid.ConvexCore;
 final class CorePair {
     final ConvexDistance distance = new ConvexDistance();
     final ConvexDepth depth = new ConvexDepth();
+    private final CurvedDepth curved = new CurvedDepth();
 
     private ConvexCore a;
     private ConvexCore b;
@@ -55,12 +56,14 @@ final class CorePair {
             }
         }
         depth.measure(a, shiftX, shiftY, shiftZ, b);
-        boolean curved = a.discMm() > 0 || b.discMm() > 0;
+        boolean round = a.discMm() > 0 || b.discMm() > 0;
         if (apart) {
             tightenLower();
-        } else if (curved) {
+        } else if (round) {
+            curved.measure(a, shiftX, shiftY, shiftZ, b, depth);
+            depth.take(-curved.depthMm, curved.nx, curved.ny, curved.nz);
             lower = depth.separation;
-            upper = Math.max(lower, Math.min(0, new CurvedDepth(a, b, shiftX, shiftY, shiftZ, depth).upperMm()));
+            upper = Math.max(lower, -curved.leastMm);
             direct();
         } else {
             lower = depth.separation;

@@ -14,17 +14,19 @@ final class DecidingAxes {
 
     private ConvexCore a;
     private ConvexCore b;
-    private double shiftX;
-    private double shiftY;
-    private double shiftZ;
+    /** From B's centre to that of the shifted A. */
+    private double offX;
+
+    private double offY;
+    private double offZ;
     private AxisVisitor visitor;
 
     void visit(ConvexCore first, double dx, double dy, double dz, ConvexCore second, AxisVisitor to) {
         a = first;
         b = second;
-        shiftX = dx;
-        shiftY = dy;
-        shiftZ = dz;
+        offX = first.centreX() - second.centreX() + dx;
+        offY = first.centreY() - second.centreY() + dy;
+        offZ = first.centreZ() - second.centreZ() + dz;
         visitor = to;
         for (int i = 0; i < a.normalCount(); i++) {
             send(a.normal(i, 0), a.normal(i, 1), a.normal(i, 2));
@@ -52,9 +54,9 @@ final class DecidingAxes {
         double uz = disc.axisZ();
         for (int i = 0; i < a.count(); i++) {
             for (int j = 0; j < b.count(); j++) {
-                double dx = b.x(j) - a.x(i) - shiftX;
-                double dy = b.y(j) - a.y(i) - shiftY;
-                double dz = b.z(j) - a.z(i) - shiftZ;
+                double dx = b.localX(j) - a.localX(i) - offX;
+                double dy = b.localY(j) - a.localY(i) - offY;
+                double dz = b.localZ(j) - a.localZ(i) - offZ;
                 double along = dx * ux + dy * uy + dz * uz;
                 dx -= along * ux;
                 dy -= along * uy;
@@ -79,22 +81,12 @@ final class DecidingAxes {
     }
 
     private void send(double x, double y, double z) {
-        double minA = Double.POSITIVE_INFINITY;
-        double maxA = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < a.count(); i++) {
-            double value = a.x(i) * x + a.y(i) * y + a.z(i) * z;
-            minA = Math.min(minA, value);
-            maxA = Math.max(maxA, value);
-        }
-        double minB = Double.POSITIVE_INFINITY;
-        double maxB = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < b.count(); i++) {
-            double value = b.x(i) * x + b.y(i) * y + b.z(i) * z;
-            minB = Math.min(minB, value);
-            maxB = Math.max(maxB, value);
-        }
-        double moved = shiftX * x + shiftY * y + shiftZ * z;
+        double highA = a.localReach(x, y, z);
+        double lowA = a.isCentral() ? -highA : -a.localReach(-x, -y, -z);
+        double highB = b.localReach(x, y, z);
+        double lowB = b.isCentral() ? -highB : -b.localReach(-x, -y, -z);
+        double off = offX * x + offY * y + offZ * z;
         double discs = a.discReach(x, y, z) + b.discReach(x, y, z);
-        visitor.axis(x, y, z, minB - maxA - moved - discs, minA + moved - maxB - discs);
+        visitor.axis(x, y, z, lowB - highA - off - discs, lowA + off - highB - discs);
     }
 }

@@ -15,6 +15,15 @@ final class RimPoint {
     double z;
 
     void find(ConvexCore core, double dx, double dy, double dz) {
+        x = 0;
+        y = 0;
+        z = 0;
+        if (core.discMm() > 0) {
+            findOnRim(core, dx, dy, dz);
+        }
+    }
+
+    private void findOnRim(ConvexCore core, double dx, double dy, double dz) {
         double ux = core.axisX();
         double uy = core.axisY();
         double uz = core.axisZ();

@@ -14,11 +14,13 @@ final class Simplex {
     /** Beyond this distance, in mm, the weighted sum keeps enough digits to give a direction. */
     private static final double FAR = 1e-2;
 
-    /** Corners on A, on B, and their difference, three numbers each. */
-    final double[] onA = new double[12];
-
-    final double[] onB = new double[12];
+    /** The differences, three numbers each. */
     final double[] diff = new double[12];
+
+    /** How far out on its rim each point stands from its corner; used if {@link #isRound}. */
+    final double[] rimA = new double[12];
+
+    final double[] rimB = new double[12];
     /** Which corner of A and of B each came from. */
     final int[] cornerA = new int[4];
 
@@ -46,27 +48,19 @@ final class Simplex {
 
     /** Reduces to the feature nearest to the origin; false if the origin is inside a tetrahedron. */
     boolean reduce() {
-        switch (size) {
-            case 1 -> {
-                weight[0] = 1;
-                direct();
-                return true;
-            }
-            case 2 -> nearestOnEdge(0, 1);
-            case 3 -> nearestOnTriangle(0, 1, 2);
-            default -> {
-                if (!nearestOnTetrahedron()) {
-                    return false;
-                }
-                keepBest();
-                direct();
-                return true;
-            }
+        if (size == 1) {
+            weight[0] = 1;
+        } else if (size == 2) {
+            nearestOnEdge(0, 1);
+            take(kept, keptWeight, keptSize);
+        } else if (size == 3) {
+            nearestOnTriangle(0, 1, 2);
+            take(kept, keptWeight, keptSize);
+        } else if (nearestOnTetrahedron()) {
+            take(best, bestWeight, bestSize);
+        } else {
+            return false;
         }
-        bestSize = keptSize;
-        System.arraycopy(kept, 0, best, 0, 3);
-        System.arraycopy(keptWeight, 0, bestWeight, 0, 3);
-        keepBest();
         direct();
         return true;
     }
@@ -160,10 +154,12 @@ final class Simplex {
         keptSize = 3;
     }
 
-    /** Tries each face that has the origin on its outer side; false if none has. */
+    /**
+     * Tries each face at the newest corner that has the origin on its outer side; false if none has. The face opposite
+     * to it was the simplex before, from which the origin lies on the new corner's side.
+     */
     private boolean nearestOnTetrahedron() {
         best2 = Double.POSITIVE_INFINITY;
-        tryFace(0, 1, 2, 3);
         tryFace(0, 1, 3, 2);
         tryFace(0, 2, 3, 1);
         tryFace(1, 2, 3, 0);
@@ -203,71 +199,68 @@ final class Simplex {
         if (d2 < best2) {
             best2 = d2;
             bestSize = keptSize;
-            System.arraycopy(kept, 0, best, 0, 3);
-            System.arraycopy(keptWeight, 0, bestWeight, 0, 3);
+            for (int k = 0; k < keptSize; k++) {
+                best[k] = kept[k];
+                bestWeight[k] = keptWeight[k];
+            }
         }
     }
 
-    /** Moves the kept corners to the front. They are in ascending order, so nothing is overwritten before it is read. */
-    private void keepBest() {
-        for (int k = 0; k < bestSize; k++) {
-            int from = best[k];
-            weight[k] = bestWeight[k];
+    /** Moves corners to the front. They are in ascending order, so nothing is overwritten before it is read. */
+    private void take(int[] corners, double[] weights, int count) {
+        for (int k = 0; k < count; k++) {
+            int from = corners[k];
+            weight[k] = weights[k];
             if (from != k) {
                 move(from, k);
             }
         }
-        size = bestSize;
+        size = count;
     }
 
     /** Copies a corner pair to another place. */
-    void move(int from, int to) {
+    private void move(int from, int to) {
         cornerA[to] = cornerA[from];
         cornerB[to] = cornerB[from];
-        for (int i = 0; i < 3; i++) {
-            onA[3 * to + i] = onA[3 * from + i];
-            onB[3 * to + i] = onB[3 * from + i];
-            diff[3 * to + i] = diff[3 * from + i];
+        copy(diff, 3 * from, 3 * to);
+        if (isRound) {
+            copy(rimA, 3 * from, 3 * to);
+            copy(rimB, 3 * from, 3 * to);
         }
     }
 
-    /** Sets a corner pair, and the difference. */
-    void set(int k, int i, int j, double ax, double ay, double az, double bx, double by, double bz) {
+    private static void copy(double[] point, int from, int to) {
+        point[to] = point[from];
+        point[to + 1] = point[from + 1];
+        point[to + 2] = point[from + 2];
+    }
+
+    /** Sets a corner pair by the difference of its points. */
+    void set(int k, int i, int j, double x, double y, double z) {
         cornerA[k] = i;
         cornerB[k] = j;
-        onA[3 * k] = ax;
-        onA[3 * k + 1] = ay;
-        onA[3 * k + 2] = az;
-        onB[3 * k] = bx;
-        onB[3 * k + 1] = by;
-        onB[3 * k + 2] = bz;
-        diff[3 * k] = ax - bx;
-        diff[3 * k + 1] = ay - by;
-        diff[3 * k + 2] = az - bz;
+        diff[3 * k] = x;
+        diff[3 * k + 1] = y;
+        diff[3 * k + 2] = z;
     }
 
-    /** Moves a corner on A out to its rim. */
-    void addToA(int k, double x, double y, double z) {
+    /** Moves a corner pair out to points on the rims: away from A's corner and away from B's. */
+    void addRims(int k, RimPoint ofA, RimPoint ofB) {
         isRound = true;
-        onA[3 * k] += x;
-        onA[3 * k + 1] += y;
-        onA[3 * k + 2] += z;
-        subtract(k);
+        put(rimA, k, ofA.x, ofA.y, ofA.z);
+        put(rimB, k, ofB.x, ofB.y, ofB.z);
+        put(
+                diff,
+                k,
+                diff[3 * k] + (ofA.x - ofB.x),
+                diff[3 * k + 1] + (ofA.y - ofB.y),
+                diff[3 * k + 2] + (ofA.z - ofB.z));
     }
 
-    /** Moves a corner on B out to its rim. */
-    void addToB(int k, double x, double y, double z) {
-        isRound = true;
-        onB[3 * k] += x;
-        onB[3 * k + 1] += y;
-        onB[3 * k + 2] += z;
-        subtract(k);
-    }
-
-    private void subtract(int k) {
-        diff[3 * k] = onA[3 * k] - onB[3 * k];
-        diff[3 * k + 1] = onA[3 * k + 1] - onB[3 * k + 1];
-        diff[3 * k + 2] = onA[3 * k + 2] - onB[3 * k + 2];
+    private static void put(double[] point, int k, double x, double y, double z) {
+        point[3 * k] = x;
+        point[3 * k + 1] = y;
+        point[3 * k + 2] = z;
     }
 
     /** Whether an earlier corner is the same as this one. */

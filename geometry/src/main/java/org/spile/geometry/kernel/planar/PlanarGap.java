@@ -12,6 +12,7 @@ package org.spile.geometry.kernel.planar;
  * bounds may differ, and both are reported. Negative values are depths. Lengths in mm.
  */
 public final class PlanarGap {
+    private final ConvexSearch search = new ConvexSearch();
     private double lowerMm;
     private double upperMm;
     private double onAx;
@@ -75,14 +76,15 @@ public final class PlanarGap {
         Rings ringsB = b.core();
         meet = false;
         if (a.isConvex() && b.isConvex()) {
+            if (search.areApart(ringsA, ringsB)) {
+                reportSearched();
+                return;
+            }
             findSeparation(ringsA, ringsB);
             boolean thin = ringsA.count() <= 2 && ringsB.count() <= 2;
             if (separation < (thin ? -GeometryTolerance.ARITHMETIC_MM : 0)) {
                 meet = true;
                 reportOverlap(ringsA, ringsB);
-                return;
-            }
-            if (separation >= 0 && reportIfSquare(ringsA, ringsB)) {
                 return;
             }
         } else if (meet(ringsA, ringsB)) {
@@ -93,6 +95,18 @@ public final class PlanarGap {
         }
         findClosest(ringsA, ringsB);
         reportApart();
+    }
+
+    private void reportSearched() {
+        lowerMm = search.distance;
+        upperMm = search.distance;
+        place(
+                search.onAx(),
+                search.onAy(),
+                search.onBx(),
+                search.onBy(),
+                search.directionX(),
+                search.directionY());
     }
 
     private void findSeparation(Rings a, Rings b) {
@@ -140,27 +154,6 @@ public final class PlanarGap {
         upperMm = separation;
         Rings other = separatorOnA ? b : a;
         placeOnSeparatingSide(other);
-    }
-
-    /** If the separated corner stands square to the separating side, the separation is the distance. */
-    private boolean reportIfSquare(Rings a, Rings b) {
-        if (separatingRings == null) {
-            return false;
-        }
-        Rings r = separatingRings;
-        Rings other = separatorOnA ? b : a;
-        int i = separatingSide;
-        int j = r.next[i];
-        double ex = r.x[j] - r.x[i];
-        double ey = r.y[j] - r.y[i];
-        double along = (other.x[separatedCorner] - r.x[i]) * ex + (other.y[separatedCorner] - r.y[i]) * ey;
-        if (along < 0 || along > ex * ex + ey * ey) {
-            return false;
-        }
-        lowerMm = separation;
-        upperMm = separation;
-        placeOnSeparatingSide(other);
-        return true;
     }
 
     private void placeOnSeparatingSide(Rings other) {

@@ -122,37 +122,6 @@ public final class ConvexCore {
         return new ConvexCore(corners, normals, edges, axis, discMm, roundMm);
     }
 
-    /**
-     * The same core with the disc replaced by a polygon.
-     *
-     * @param rim the polygon's corners about the origin, square to the axis, in order
-     * @return a core without disc: the hull of all corners shifted by all rim corners
-     */
-    public ConvexCore withRim(List<Vector3D> rim) {
-        List<Vector3D> corners = new ArrayList<>();
-        for (int i = 0; i < count(); i++) {
-            for (Vector3D corner : rim) {
-                corners.add(corner.add(Vector3D.of(x(i), y(i), z(i))));
-            }
-        }
-        List<Vector3D> allNormals = directions(normals);
-        List<Vector3D> allEdges = directions(edges);
-        for (int i = 0; i < rim.size(); i++) {
-            Vector3D side = rim.get((i + 1) % rim.size()).subtract(rim.get(i));
-            allEdges.add(side);
-            allNormals.add(side.cross(axis()));
-        }
-        return sharp(corners, allNormals, allEdges, roundMm);
-    }
-
-    private static List<Vector3D> directions(double[] flat) {
-        List<Vector3D> directions = new ArrayList<>();
-        for (int i = 0; i < flat.length; i += 3) {
-            directions.add(Vector3D.of(flat[i], flat[i + 1], flat[i + 2]));
-        }
-        return directions;
-    }
-
     private static double[] distinct(List<Vector3D> directions) {
         List<Vector3D> kept = new ArrayList<>();
         for (Vector3D direction : directions) {

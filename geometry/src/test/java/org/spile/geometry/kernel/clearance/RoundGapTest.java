@@ -111,7 +111,7 @@ class RoundGapTest {
     private static void checkWitnesses(long seed, double openMm, Partner partner) {
         RandomSolids random = new RandomSolids(seed);
         int apart = 0;
-        for (int run = 0; run < 10_000; run++) {
+        for (int run = 0; run < 3_000; run++) {
             Bar first = Bar.of(random, 100);
             Solid a = first.solid();
             Gap gap = Clearance.between(a, partner.of(first, random));
@@ -122,6 +122,6 @@ class RoundGapTest {
                 assertEquals(gap.upperMm(), gap.onA().distance(gap.onB()), 1e-8, seen);
             }
         }
-        assertTrue(apart > 5_000, "apart " + apart);
+        assertTrue(apart > 1_500, "apart " + apart);
     }
 }
