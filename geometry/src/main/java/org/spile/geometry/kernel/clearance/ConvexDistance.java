@@ -238,6 +238,7 @@ final class ConvexDistance {
             keepWitness();
         }
     }
+
     private double keepIfNearer() {
         simplex.refine();
         double reached = simplex.reached();

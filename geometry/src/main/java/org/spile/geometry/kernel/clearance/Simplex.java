@@ -274,9 +274,7 @@ final class Simplex {
     }
 
     private boolean sameDifference(int k, int w) {
-        return diff[3 * k] == diff[3 * w]
-                && diff[3 * k + 1] == diff[3 * w + 1]
-                && diff[3 * k + 2] == diff[3 * w + 2];
+        return diff[3 * k] == diff[3 * w] && diff[3 * k + 1] == diff[3 * w + 1] && diff[3 * k + 2] == diff[3 * w + 2];
     }
 
     /** The weighted sum of one coordinate of points on A or on B. */

@@ -100,13 +100,7 @@ public final class PlanarGap {
     private void reportSearched() {
         lowerMm = search.distance;
         upperMm = search.distance;
-        place(
-                search.onAx(),
-                search.onAy(),
-                search.onBx(),
-                search.onBy(),
-                search.directionX(),
-                search.directionY());
+        place(search.onAx(), search.onAy(), search.onBx(), search.onBy(), search.directionX(), search.directionY());
     }
 
     private void findSeparation(Rings a, Rings b) {

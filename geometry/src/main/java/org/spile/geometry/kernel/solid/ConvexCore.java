@@ -38,8 +38,7 @@ public final class ConvexCore {
             Vector3D axis,
             double discMm,
             double roundMm) {
-        Vector3D centre =
-                corners.stream().reduce(Vector3D.ZERO, Vector3D::add).multiply(1.0 / corners.size());
+        Vector3D centre = corners.stream().reduce(Vector3D.ZERO, Vector3D::add).multiply(1.0 / corners.size());
         this.centreX = centre.getX();
         this.centreY = centre.getY();
         this.centreZ = centre.getZ();

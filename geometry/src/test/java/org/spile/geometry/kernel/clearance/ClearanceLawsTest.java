@@ -39,7 +39,8 @@ class ClearanceLawsTest {
                     return anywhere.moved(Move.shift(gap.direction().multiply(wanted - gap.upperMm())));
                 }
                 case 1 -> {
-                    return b.moved(Move.shift(a.bounds().middle().subtract(b.bounds().middle())))
+                    return b.moved(Move.shift(
+                                    a.bounds().middle().subtract(b.bounds().middle())))
                             .moved(random.shift(20));
                 }
                 case 2 -> {

@@ -39,8 +39,8 @@ class DistanceAgainstBruteForceTest {
             double expected = brute.signedDistance(placed[0], placed[1]);
             pair.measure(placed[0], placed[1]);
             if (!agrees(expected, pair)) {
-                fail("pair " + run + " of seed " + seed + ": expected " + expected + ", found " + pair.lowerMm() + " to "
-                        + pair.upperMm());
+                fail("pair " + run + " of seed " + seed + ": expected " + expected + ", found " + pair.lowerMm()
+                        + " to " + pair.upperMm());
             }
         }
     }

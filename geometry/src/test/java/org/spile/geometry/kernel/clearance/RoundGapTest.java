@@ -23,8 +23,7 @@ class RoundGapTest {
     private record Bar(Vector3D from, Vector3D to, double radiusMm) {
         static Bar of(RandomSolids random, double reach) {
             Vector3D from = random.place(reach);
-            return new Bar(
-                    from, from.add(random.direction().multiply(random.between(5, 300))), random.between(5, 100));
+            return new Bar(from, from.add(random.direction().multiply(random.between(5, 300))), random.between(5, 100));
         }
 
         RoundCylinder solid() {
@@ -87,15 +86,21 @@ class RoundGapTest {
 
     @Test
     void closeToContactBoundsStayNear() {
-        checkWitnesses(64, 2e-5, (first, random) -> close(first.solid(), Bar.of(random, 500).solid(), random));
-        checkWitnesses(65, 2e-5, (first, random) -> close(first.solid(), random.box().moved(random.shift(500)), random));
+        checkWitnesses(
+                64,
+                2e-5,
+                (first, random) -> close(first.solid(), Bar.of(random, 500).solid(), random));
+        checkWitnesses(
+                65, 2e-5, (first, random) -> close(first.solid(), random.box().moved(random.shift(500)), random));
         checkWitnesses(66, 2e-5, (first, random) -> close(first.solid(), nearlyParallel(first, random), random));
     }
 
     private static Solid nearlyParallel(Bar bar, RandomSolids random) {
         Vector3D beside = random.direction().multiply(random.between(100, 500));
         Move tilt = Move.about(bar.from, random.direction(), Math.pow(10, random.between(-12, -3)));
-        return new Bar(bar.from.add(beside), bar.to.add(beside), random.between(5, 100)).solid().moved(tilt);
+        return new Bar(bar.from.add(beside), bar.to.add(beside), random.between(5, 100))
+                .solid()
+                .moved(tilt);
     }
 
     private static Solid close(Solid a, Solid b, RandomSolids random) {
