@@ -41,6 +41,9 @@ final class ConvexDistance {
     /** Whether to spare no trouble: the best of all steps is kept, and weights are refined. */
     private boolean careful;
 
+    /** The greatest separation along a direction tried, negative if none separates yet. */
+    private double separation;
+
     boolean overlap;
     double lower;
     double upper;
@@ -88,6 +91,7 @@ final class ConvexDistance {
         offY = first.centreY() - second.centreY() + dy;
         offZ = first.centreZ() - second.centreZ() + dz;
         lower = 0;
+        separation = Double.NEGATIVE_INFINITY;
         overlap = false;
         nx = 0;
         ny = 0;
@@ -123,7 +127,7 @@ final class ConvexDistance {
      * direction found so far they leave more; the direction so found bounds the pair as it stands, and the points do.
      */
     private void polish(double drawnMm) {
-        double knownLower = lower;
+        double known = separation;
         double knownUpper = upper;
         double px = nx;
         double py = ny;
@@ -131,18 +135,20 @@ final class ConvexDistance {
         System.arraycopy(witness, 0, knownWitness, 0, 6);
         draw(-drawnMm * px, -drawnMm * py, -drawnMm * pz);
         lower = 0;
+        separation = Double.NEGATIVE_INFINITY;
         upper = Double.POSITIVE_INFINITY;
         start(px, py, pz);
         draw(drawnMm * px, drawnMm * py, drawnMm * pz);
         simplex.size = 0;
         addSupport(nx, ny, nz);
-        lower = -(nx * simplex.diff[0] + ny * simplex.diff[1] + nz * simplex.diff[2]);
-        if (lower < knownLower) {
-            lower = knownLower;
+        separation = -(nx * simplex.diff[0] + ny * simplex.diff[1] + nz * simplex.diff[2]);
+        if (separation < known) {
+            separation = known;
             nx = px;
             ny = py;
             nz = pz;
         }
+        lower = Math.max(0, separation);
         witness[0] += drawnMm * px;
         witness[1] += drawnMm * py;
         witness[2] += drawnMm * pz;
@@ -212,7 +218,8 @@ final class ConvexDistance {
             addSupport(-s.vx, -s.vy, -s.vz);
             int w = s.size - 1;
             double bound = (s.vx * s.diff[3 * w] + s.vy * s.diff[3 * w + 1] + s.vz * s.diff[3 * w + 2]) / norm;
-            if (bound > lower || (nx == 0 && ny == 0 && nz == 0)) {
+            if (bound > separation) {
+                separation = bound;
                 lower = Math.max(0, bound);
                 nx = -s.vx / norm;
                 ny = -s.vy / norm;

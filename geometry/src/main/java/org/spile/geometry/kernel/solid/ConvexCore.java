@@ -1,6 +1,5 @@
 package org.spile.geometry.kernel.solid;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -12,8 +11,6 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * directions of its edges, each once (opposite ones count as one). Lengths in mm. Immutable.
  */
 public final class ConvexCore {
-    private static final double PARALLEL = 1e-13;
-
     /** The corners about the centre, so that no digits are lost far from the origin. */
     private final double[] x;
 
@@ -56,8 +53,8 @@ public final class ConvexCore {
         this.axisZ = axis.getZ();
         this.discMm = discMm;
         this.roundMm = roundMm;
-        this.normals = distinct(normals);
-        this.edges = distinct(edges);
+        this.normals = Directions.distinct(normals);
+        this.edges = Directions.distinct(edges);
         this.box = n == 8 && this.edges.length == 9 ? BoxFrame.of(x, y, z, this.edges) : null;
     }
 
@@ -80,19 +77,9 @@ public final class ConvexCore {
         this.axisZ = move.turnedZ(from.axisX, from.axisY, from.axisZ);
         this.discMm = from.discMm;
         this.roundMm = roundMm;
-        this.normals = turned(from.normals, move);
-        this.edges = turned(from.edges, move);
+        this.normals = Directions.turned(from.normals, move);
+        this.edges = Directions.turned(from.edges, move);
         this.box = from.box == null ? null : from.box.turned(move);
-    }
-
-    private static double[] turned(double[] flat, Move move) {
-        double[] turned = new double[flat.length];
-        for (int i = 0; i < flat.length; i += 3) {
-            turned[i] = move.turnedX(flat[i], flat[i + 1], flat[i + 2]);
-            turned[i + 1] = move.turnedY(flat[i], flat[i + 1], flat[i + 2]);
-            turned[i + 2] = move.turnedZ(flat[i], flat[i + 1], flat[i + 2]);
-        }
-        return turned;
     }
 
     /** The core after a rigid motion. */
@@ -119,23 +106,6 @@ public final class ConvexCore {
             double discMm,
             double roundMm) {
         return new ConvexCore(corners, normals, edges, axis, discMm, roundMm);
-    }
-
-    private static double[] distinct(List<Vector3D> directions) {
-        List<Vector3D> kept = new ArrayList<>();
-        for (Vector3D direction : directions) {
-            Vector3D unit = direction.normalize();
-            if (kept.stream().noneMatch(k -> k.cross(unit).norm() < PARALLEL)) {
-                kept.add(unit);
-            }
-        }
-        double[] flat = new double[3 * kept.size()];
-        for (int i = 0; i < kept.size(); i++) {
-            flat[3 * i] = kept.get(i).getX();
-            flat[3 * i + 1] = kept.get(i).getY();
-            flat[3 * i + 2] = kept.get(i).getZ();
-        }
-        return flat;
     }
 
     /**

@@ -48,8 +48,8 @@ final class RandomSolids {
         List<Vector3D> corners = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
             boolean right = i % 2 == 1;
-            corners.add(Vector3D.of(right ? x : 0, i / 2 * y, 0));
-            corners.add(Vector3D.of(right ? x - in : in, i / 2 * y, z));
+            corners.add(Vector3D.of(right ? x : 0, i < 2 ? 0 : y, 0));
+            corners.add(Vector3D.of(right ? x - in : in, i < 2 ? 0 : y, z));
         }
         return ConvexPolyhedron.hull(corners);
     }

@@ -9,6 +9,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.spile.geometry.kernel.solid.ConvexPolyhedron;
 import org.spile.geometry.kernel.solid.Move;
+import org.spile.geometry.kernel.solid.Prism;
 import org.spile.geometry.kernel.solid.RoundCylinder;
 import org.spile.geometry.kernel.solid.Solid;
 
@@ -72,6 +73,24 @@ class RoundGapTest {
             apart += bars.lowerMm() > 0 && boxed.lowerMm() > 0 ? 1 : 0;
         }
         assertTrue(apart > 50, "apart " + apart);
+    }
+
+    /** Once 28.5 mm along the direction reported led to a gap of 0.2: it was the first one tried, not the best. */
+    @Test
+    void theDirectionOfABareContactLeadsAway() {
+        Solid drum = Prism.round(0, 0, 95.64314442811178, 0, 246.74073408318455);
+        Solid box = ConvexPolyhedron.hull(List.of(
+                Vector3D.of(-95.21690276197697, -102.48975702700892, -13.855151505870168),
+                Vector3D.of(-93.82135794236646, -356.36198347150196, 102.34222275292571),
+                Vector3D.of(61.663451270386226, -99.98539044583464, -10.26767324238594),
+                Vector3D.of(63.05899608999673, -353.8576168903277, 105.92970101640995),
+                Vector3D.of(-95.56729296956237, -97.1762763385683, -2.2418584655489013),
+                Vector3D.of(-94.17174814995187, -351.0485027830614, 113.95551579324697),
+                Vector3D.of(61.31306106280082, -94.67190975739402, 1.345619797935342),
+                Vector3D.of(62.70860588621133, -348.5441362018871, 117.5429940567312)));
+        Vector3D away = Clearance.between(drum, box).direction();
+        Gap after = Clearance.between(drum, box.moved(Move.shift(away.multiply(28.5))));
+        assertEquals(28.5, after.lowerMm(), 1e-6);
     }
 
     @Test
