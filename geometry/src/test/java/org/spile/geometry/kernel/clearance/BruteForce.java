@@ -3,7 +3,6 @@ package org.spile.geometry.kernel.clearance;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.spile.geometry.kernel.solid.ConvexPolyhedron;
 
@@ -14,7 +13,17 @@ import org.spile.geometry.kernel.solid.ConvexPolyhedron;
  */
 final class BruteForce {
     /** Which corners make the faces and edges; shared by all moved copies of a polyhedron. */
-    private record Topology(int[][] faces, int[] from, int[] to) {
+    private static final class Topology {
+        final int[][] faces;
+        final int[] from;
+        final int[] to;
+
+        Topology(int[][] faces, int[] from, int[] to) {
+            this.faces = faces;
+            this.from = from;
+            this.to = to;
+        }
+
         static Topology of(List<List<Integer>> loops) {
             List<int[]> edges = new ArrayList<>();
             for (List<Integer> loop : loops) {
@@ -82,7 +91,7 @@ final class BruteForce {
         }
     }
 
-    private final Map<List<List<Integer>>, Topology> known = new IdentityHashMap<>();
+    private final IdentityHashMap<List<List<Integer>>, Topology> known = new IdentityHashMap<>();
     private final Shape a = new Shape();
     private final Shape b = new Shape();
     private double best;
