@@ -76,12 +76,13 @@ final class GeneralClearance implements FitCheck {
         return answers;
     }
 
-    /** Each pair is asked about once, by the one that ranks first, then by the one that stands first in the file. */
+    /** Each pair is asked about once, by the one that ranks first, then by the one whose name comes first. */
     private static boolean speaks(Site site, int rank, int index, int other) {
         Part subject = site.solids().get(index);
         Part against = site.solids().get(other);
         int otherRank = Subjects.rank(site.house(), against).orElse(Integer.MAX_VALUE);
-        boolean first = rank < otherRank || (rank == otherRank && index < other);
+        boolean first =
+                rank < otherRank || (rank == otherRank && subject.thing().compareTo(against.thing()) < 0);
         return first
                 && site.asks(subject, against)
                 && !subject.thing().equals(against.thing())

@@ -56,11 +56,12 @@ final class OpenQuestion implements Check {
      *
      * @param subject path of what it asks about
      * @param question as "Whether each room gets its air"
-     * @param missing paths of values it will need that the file doesn't have
+     * @param missing paths of values it will need that the file doesn't have; kept in the order of the alphabet, as files
+     *     have none
      */
     record Need(String subject, String question, List<String> missing) {
         Need {
-            missing = List.copyOf(missing);
+            missing = missing.stream().sorted().toList();
         }
     }
 }

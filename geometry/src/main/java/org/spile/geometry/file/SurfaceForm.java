@@ -38,7 +38,7 @@ record SurfaceForm(Shape<ToldSurface> shape, Quantity level, boolean drops) impl
                 "a surface",
                 "A ceiling or a floor.",
                 List.of(at, PROFILE, LININGS, LAYERS, DROP),
-                values -> make(values, at));
+                values -> make(values, at, true));
         return new SurfaceForm(shape, level, true);
     }
 
@@ -52,11 +52,11 @@ record SurfaceForm(Shape<ToldSurface> shape, Quantity level, boolean drops) impl
                 "a surface",
                 "A roof, a top or a side.",
                 List.of(at, PROFILE, LININGS, LAYERS),
-                values -> make(values, at));
+                values -> make(values, at, false));
         return new SurfaceForm(shape.hint("drop", "Only a ceiling or a floor can be lowered."), level, false);
     }
 
-    private static ToldSurface make(Values values, Key<Reading> at) {
+    private static ToldSurface make(Values values, Key<Reading> at, boolean drops) {
         if (values.has(at) && values.has(PROFILE)) {
             values.scribe()
                     .wrongThing(
@@ -71,13 +71,7 @@ record SurfaceForm(Shape<ToldSurface> shape, Quantity level, boolean drops) impl
                 values.list(PROFILE),
                 values.list(LININGS),
                 values.list(LAYERS),
-                values.or(DROP, Kind.LENGTH, 0));
-    }
-
-    /** A surface of which nothing was said. */
-    static ToldSurface unsaid(String path) {
-        Reading drop = Reading.byDefault(path + ".drop", Kind.LENGTH, 0);
-        return new ToldSurface(path, Optional.empty(), List.of(), List.of(), List.of(), drop);
+                drops ? Optional.of(values.or(DROP, Kind.LENGTH, 0)) : Optional.empty());
     }
 
     @Override
@@ -85,10 +79,10 @@ record SurfaceForm(Shape<ToldSurface> shape, Quantity level, boolean drops) impl
         if (!spot.isText()) {
             return shape.read(spot, scribe);
         }
-        return level.read(spot, scribe).map(at -> {
-            ToldSurface bare = unsaid(spot.path());
-            return new ToldSurface(spot.path(), Optional.of(at), List.of(), List.of(), List.of(), bare.drop());
-        });
+        Optional<Reading> drop =
+                drops ? Optional.of(Reading.byDefault(spot.path() + ".drop", Kind.LENGTH, 0)) : Optional.empty();
+        return level.read(spot, scribe)
+                .map(at -> new ToldSurface(spot.path(), Optional.of(at), List.of(), List.of(), List.of(), drop));
     }
 
     @Override

@@ -10,6 +10,7 @@ import org.spile.geometry.house.spot.Slope;
 import org.spile.geometry.house.spot.Way;
 import org.spile.geometry.house.told.ToldCavity;
 import org.spile.geometry.house.told.ToldSurface;
+import org.spile.geometry.kernel.measure.Reading;
 
 /**
  * A cavity in the frame of its trailer: its surfaces as measured, and as lined.
@@ -76,7 +77,7 @@ record Cavity(
     }
 
     String dropPath() {
-        return told.below().map(surface -> surface.drop().path()).orElse(path() + ".ceiling.drop");
+        return told.below().flatMap(ToldSurface::drop).map(Reading::path).orElse(path() + ".ceiling.drop");
     }
 
     Optional<ToldSurface> side(Way way) {

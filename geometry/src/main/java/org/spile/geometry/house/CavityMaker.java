@@ -88,7 +88,7 @@ final class CavityMaker {
         Stack base = room.map(Room::floor).orElse(Stack.ZERO);
         SurfaceReader reader = new SurfaceReader(readings, troubles);
         Stack drop = readings.of(told.below()
-                .map(ToldSurface::drop)
+                .flatMap(ToldSurface::drop)
                 .orElseGet(() -> Reading.byDefault(told.placed().path() + ".ceiling.drop", Kind.LENGTH, 0)));
         Optional<Slope> below = told.below().flatMap(surface -> reader.upright(surface, faces, base));
         Optional<Slope> above = told.top().flatMap(surface -> reader.upright(surface, faces, base));

@@ -32,7 +32,7 @@ final class SurfaceReader {
      * @return nothing if it says neither {@code at} nor {@code profile}, or a trouble was found
      */
     Optional<Slope> upright(ToldSurface told, Map<String, Surface> faces, Stack base) {
-        Stack from = base.minus(readings.of(told.drop()));
+        Stack from = base.minus(told.drop().map(readings::of).orElse(Stack.ZERO));
         if (told.profile().isEmpty()) {
             return told.at().map(at -> Slope.level(from.plus(readings.of(at))));
         }

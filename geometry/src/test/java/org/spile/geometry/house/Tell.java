@@ -65,7 +65,7 @@ final class Tell {
                 List.of(),
                 Arrays.asList(linings),
                 List.of(),
-                Reading.byDefault(path + ".drop", Kind.LENGTH, 0));
+                Optional.of(Reading.byDefault(path + ".drop", Kind.LENGTH, 0)));
     }
 
     static ToldCavity cavity(Placed placed, Optional<ToldSurface> top) {

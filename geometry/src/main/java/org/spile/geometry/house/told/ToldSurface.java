@@ -12,7 +12,7 @@ import org.spile.geometry.kernel.measure.Reading;
  * @param profile the points it runs through, if it slopes; else empty
  * @param linings what is still to be fixed in front of it; from the inside of the space to the surface
  * @param layers what lies behind it already; from the inside out
- * @param drop how far a ceiling or floor is lowered; reading of 0 at {@code path.drop} if unsaid (mm)
+ * @param drop how far a ceiling or floor is lowered; a reading of 0 at {@code path.drop} if unsaid; absent of what nobody lowers (mm)
  */
 public record ToldSurface(
         String path,
@@ -20,7 +20,7 @@ public record ToldSurface(
         List<ProfilePoint> profile,
         List<ToldLayer> linings,
         List<ToldLayer> layers,
-        Reading drop) {
+        Optional<Reading> drop) {
     /** Copies the lists. */
     public ToldSurface {
         profile = List.copyOf(profile);
