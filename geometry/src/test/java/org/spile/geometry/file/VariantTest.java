@@ -50,10 +50,23 @@ class VariantTest {
         ToldHouse house =
                 sound(List.of(), List.of("cavities.wash-wall.floor.drop=4", "cavities.lab-top.ceiling.drop=8"));
         assertEquals(
-                8, house.cavities().get("lab-top").below().orElseThrow().drop().value());
+                8,
+                house.cavities()
+                        .get("lab-top")
+                        .below()
+                        .orElseThrow()
+                        .drop()
+                        .orElseThrow()
+                        .value());
         assertEquals(
                 4,
-                house.cavities().get("wash-wall").below().orElseThrow().drop().value());
+                house.cavities()
+                        .get("wash-wall")
+                        .below()
+                        .orElseThrow()
+                        .drop()
+                        .orElseThrow()
+                        .value());
     }
 
     @Test
@@ -61,11 +74,23 @@ class VariantTest {
         ToldHouse house = sound(List.of("lower-ceiling"), List.of("cavities.lobby-top.ceiling.drop=9"));
         assertEquals(
                 9,
-                house.cavities().get("lobby-top").below().orElseThrow().drop().value());
+                house.cavities()
+                        .get("lobby-top")
+                        .below()
+                        .orElseThrow()
+                        .drop()
+                        .orElseThrow()
+                        .value());
         house = sound(List.of("thin-foam", "lower-ceiling"), List.of());
         assertEquals(
                 16.5,
-                house.cavities().get("lobby-top").below().orElseThrow().drop().value());
+                house.cavities()
+                        .get("lobby-top")
+                        .below()
+                        .orElseThrow()
+                        .drop()
+                        .orElseThrow()
+                        .value());
         assertEquals(6, house.runs().get("lab-supply").layers().get(1).thick().value());
     }
 
@@ -177,6 +202,7 @@ class VariantTest {
                         .below()
                         .orElseThrow()
                         .drop()
+                        .orElseThrow()
                         .value());
         assertEquals(Houses.text("loft"), Files.readString(file));
     }

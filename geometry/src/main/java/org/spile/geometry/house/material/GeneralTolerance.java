@@ -26,9 +26,10 @@ public enum GeneralTolerance {
     /** How far a size of so many mm may be off either way (mm); nothing where the table has no value. */
     public Optional<Double> of(double sizeMm) {
         List<Double> eitherMm = row();
+        double size = TableSize.of(sizeMm);
         for (int i = 0; i < eitherMm.size(); i++) {
-            boolean above = i == 0 ? sizeMm >= BOUNDS_MM.get(0) : sizeMm > BOUNDS_MM.get(i);
-            if (above && sizeMm <= BOUNDS_MM.get(i + 1)) {
+            boolean above = i == 0 ? size >= BOUNDS_MM.get(0) : size > BOUNDS_MM.get(i);
+            if (above && size <= BOUNDS_MM.get(i + 1)) {
                 return Optional.of(eitherMm.get(i)).filter(mm -> mm > 0);
             }
         }

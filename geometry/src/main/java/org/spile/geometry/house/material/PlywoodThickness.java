@@ -33,7 +33,8 @@ public final class PlywoodThickness {
     }
 
     private static Optional<Tolerance> by(double thickMm, double plusMm) {
-        if (!(thickMm >= LEAST_MM && thickMm <= MOST_MM)) {
+        double thick = TableSize.of(thickMm);
+        if (!(thick >= LEAST_MM && thick <= MOST_MM)) {
             return Optional.empty();
         }
         return Optional.of(new Tolerance(plusMm + 0.03 * thickMm, 0.4 + 0.03 * thickMm));

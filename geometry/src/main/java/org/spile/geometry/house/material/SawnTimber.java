@@ -30,9 +30,10 @@ public final class SawnTimber {
     }
 
     private static Optional<Tolerance> by(double sizeMm, Tolerance small, Tolerance large) {
-        if (!(sizeMm > 0 && sizeMm <= MOST_MM)) {
+        double size = TableSize.of(sizeMm);
+        if (!(size > 0 && size <= MOST_MM)) {
             return Optional.empty();
         }
-        return Optional.of(sizeMm <= STEP_MM ? small : large);
+        return Optional.of(size <= STEP_MM ? small : large);
     }
 }

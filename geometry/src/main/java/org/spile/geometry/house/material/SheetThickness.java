@@ -83,11 +83,12 @@ public final class SheetThickness {
      * @return nothing outside the table
      */
     public Optional<Tolerance> of(double thickMm, double widthMm) {
+        double thick = TableSize.of(thickMm);
         for (int i = 1; i < rows.size(); i++) {
             Row row = rowIsLeast ? rows.get(i - 1) : rows.get(i);
             double least = rows.get(i - 1).thickMm;
             double most = rows.get(i).thickMm;
-            boolean inside = rowIsLeast ? thickMm >= least && thickMm < most : thickMm > least && thickMm <= most;
+            boolean inside = rowIsLeast ? thick >= least && thick < most : thick > least && thick <= most;
             if (inside) {
                 double either = row.at(widths, widthMm);
                 return either > 0 ? Optional.of(new Tolerance(either, either)) : Optional.empty();
@@ -100,10 +101,11 @@ public final class SheetThickness {
 
     private record Row(double thickMm, double narrow, double middle, double wide) {
         double at(Widths widths, double widthMm) {
-            if (!(widthMm > 0 && widthMm <= widths.wideMm)) {
+            double wideMm = TableSize.of(widthMm);
+            if (!(wideMm > 0 && wideMm <= widths.wideMm)) {
                 return 0;
             }
-            return widthMm <= widths.narrowMm ? narrow : widthMm <= widths.middleMm ? middle : wide;
+            return wideMm <= widths.narrowMm ? narrow : wideMm <= widths.middleMm ? middle : wide;
         }
     }
 }

@@ -41,6 +41,14 @@ class SheetThicknessTest {
     }
 
     @Test
+    void aBoundTypedInInches_isTheSameBound() {
+        double inches = 0.02362204724409449;
+        assertEquals(
+                SheetThickness.HOT_DIP_COATED.of(0.6, 1000), SheetThickness.HOT_DIP_COATED.of(inches * 25.4, 1000));
+        assertEquals(SheetThickness.HOT_DIP_COATED.of(0.6, 1000), SheetThickness.HOT_DIP_COATED.of(0.6 - 1e-13, 1000));
+    }
+
+    @Test
     void outsideTheTable_nothing() {
         assertEquals(Optional.empty(), SheetThickness.COLD_ROLLED.of(0.4, 1000));
         assertEquals(Optional.empty(), SheetThickness.HOT_DIP_COATED.of(3.01, 1000));
