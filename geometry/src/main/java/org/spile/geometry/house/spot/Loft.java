@@ -25,7 +25,8 @@ public final class Loft implements Give {
     private final Vector3D middle;
     private final Spot middleSpot;
     private final Vector3D[] outward;
-    private final Vector3D[] duals;
+    private final Vector3D[] across;
+    private final double[] volumes;
 
     private Loft(List<Spot> near, List<Spot> far) {
         List<Spot> all = new ArrayList<>(near);
@@ -45,21 +46,22 @@ public final class Loft implements Give {
         for (int i = 0; i < outward.length; i++) {
             outward[i] = outward(triangles.get(i));
         }
-        this.duals = duals();
+        this.volumes = new double[triangles.size()];
+        this.across = across(volumes);
     }
 
-    /** For each triangle the three vectors whose products with a point, taken from the middle, are its corners' shares. */
-    private Vector3D[] duals() {
+    /** For each triangle the three vectors whose products with a point, taken from the middle, are its corners' shares of the volume. */
+    private Vector3D[] across(double[] volume) {
         Vector3D[] all = new Vector3D[3 * triangles.size()];
         for (int i = 0; i < triangles.size(); i++) {
             int[] triangle = triangles.get(i);
             Vector3D a = at.get(triangle[0]).subtract(middle);
             Vector3D b = at.get(triangle[1]).subtract(middle);
             Vector3D c = at.get(triangle[2]).subtract(middle);
-            double volume = a.dot(b.cross(c));
-            all[3 * i] = b.cross(c).multiply(1 / volume);
-            all[3 * i + 1] = c.cross(a).multiply(1 / volume);
-            all[3 * i + 2] = a.cross(b).multiply(1 / volume);
+            all[3 * i] = b.cross(c);
+            all[3 * i + 1] = c.cross(a);
+            all[3 * i + 2] = a.cross(b);
+            volume[i] = a.dot(all[3 * i]);
         }
         return all;
     }
@@ -167,7 +169,7 @@ public final class Loft implements Give {
     private void share(Vector3D from, int triangle, double[] shares) {
         shares[0] = 1;
         for (int k = 0; k < 3; k++) {
-            shares[k + 1] = from.dot(duals[3 * triangle + k]);
+            shares[k + 1] = from.dot(across[3 * triangle + k]) / volumes[triangle];
             shares[0] -= shares[k + 1];
         }
     }
