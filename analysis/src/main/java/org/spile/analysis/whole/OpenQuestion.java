@@ -56,12 +56,11 @@ final class OpenQuestion implements Check {
      *
      * @param subject path of what it asks about
      * @param question as "Whether each room gets its air"
-     * @param missing paths of values it will need that the file doesn't have; kept in the order of the alphabet, as files
-     *     have none
+     * @param missing paths of values it will need that the file doesn't have, those that settle most first
      */
     record Need(String subject, String question, List<String> missing) {
         Need {
-            missing = missing.stream().sorted().toList();
+            missing = List.copyOf(missing);
         }
     }
 }

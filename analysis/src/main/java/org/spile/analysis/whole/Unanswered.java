@@ -1,8 +1,11 @@
 package org.spile.analysis.whole;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.spile.analysis.finding.Check;
 import org.spile.analysis.whole.OpenQuestion.Need;
 import org.spile.geometry.house.told.Placed;
@@ -24,6 +27,11 @@ final class Unanswered {
                 new OpenQuestion("moisture", Unanswered::moisture),
                 new OpenQuestion("heat", Unanswered::heat),
                 new OpenQuestion("tow", Unanswered::tow));
+    }
+
+    /** A file has no order of its own, so what is named first mustn't depend on it. */
+    private static <T> Collection<T> byName(Map<String, T> things) {
+        return new TreeMap<>(things).values();
     }
 
     private static Optional<Need> travel(ToldHouse told) {
@@ -54,7 +62,7 @@ final class Unanswered {
             return Optional.empty();
         }
         List<String> missing = new ArrayList<>();
-        for (ToldTerminal terminal : told.terminals().values()) {
+        for (ToldTerminal terminal : byName(told.terminals())) {
             String path = terminal.placed().path();
             addIf(missing, terminal.kind().equals("filter") && terminal.clean().isEmpty(), path + ".clean");
             addIf(missing, terminal.kind().equals("flap") && terminal.opens().isEmpty(), path + ".opens");
@@ -86,7 +94,7 @@ final class Unanswered {
         }
         List<String> missing = new ArrayList<>();
         addIf(missing, told.climate().isEmpty(), "climate");
-        for (ToldTrailer trailer : told.trailers().values()) {
+        for (ToldTrailer trailer : byName(told.trailers())) {
             addIf(missing, trailer.walls().isEmpty(), trailer.deck().path() + ".walls");
             addIf(missing, trailer.floor().isEmpty(), trailer.deck().path() + ".floor");
         }
@@ -102,13 +110,13 @@ final class Unanswered {
             return Optional.empty();
         }
         List<String> missing = new ArrayList<>();
-        for (ToldTrailer trailer : told.trailers().values()) {
+        for (ToldTrailer trailer : byName(told.trailers())) {
             String path = trailer.deck().path();
             addIf(missing, trailer.coupling().isEmpty(), path + ".coupling");
             addIf(missing, trailer.axles().isEmpty(), path + ".axles");
         }
         addIf(missing, told.masses().isEmpty(), "masses");
-        for (ToldUnit unit : told.units().values()) {
+        for (ToldUnit unit : byName(told.units())) {
             addIf(missing, unit.joins().isEmpty() && unit.placed().mass().isEmpty(), massOf(unit.placed()));
         }
         String question =

@@ -9,7 +9,8 @@ import org.spile.exporters.drawing.layout.SheetLayout;
 
 /** All sheets of a house; the order of the composers is the order of the sheets. */
 public final class Sheets {
-    private static final List<Composer> COMPOSERS = List.of(new PlanSheets(), new ServicePlans(), new SectionSheets());
+    private static final List<Composer> COMPOSERS =
+            List.of(new PlanSheets(), new ServicePlans(), new SectionSheets(), new RunSheets());
 
     private Sheets() {}
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import org.spile.analysis.finding.Finding;
+import org.spile.analysis.finding.Findings;
 import org.spile.analysis.finding.Verdict;
 import org.spile.exporters.drawing.TitleBlock;
 import org.spile.exporters.drawing.layout.Panel;
@@ -17,12 +18,14 @@ import org.spile.geometry.house.Scene;
 public final class Subject {
     private final String name;
     private final House house;
+    private final List<Finding> findings;
     private final List<Finding> flagged;
     private final Map<String, Integer> numbers = new LinkedHashMap<>();
 
     private Subject(String name, House house, List<Finding> findings) {
         this.name = name;
         this.house = house;
+        this.findings = List.copyOf(findings);
         this.flagged = findings.stream().filter(Subject::canBeFlagged).toList();
         for (Finding finding : flagged) {
             numbers.put(finding.id(), numbers.size() + 1);
@@ -68,6 +71,13 @@ public final class Subject {
     /** Findings that don't pass and have a place, in the order of their numbers. */
     public List<Finding> flagged() {
         return flagged;
+    }
+
+    /** What a check says of a thing, worst first. */
+    List<Finding> findingsOf(String subject, String check) {
+        return findings.stream()
+                .filter(finding -> finding.subject().equals(subject) && Findings.isOf(check, finding.check()))
+                .toList();
     }
 
     /** The number a finding carries, if it is flagged. */

@@ -42,7 +42,14 @@ final class Rows {
 
         row("exporters.drawing", "geometry.kernel.measure");
         row("exporters.drawing.layout", "geometry.kernel.measure", "exporters.drawing");
-        row("exporters.sheets", KERNEL, HOUSE, "analysis.finding", "exporters.drawing", "exporters.drawing.layout");
+        row(
+                "exporters.sheets",
+                KERNEL,
+                HOUSE,
+                "analysis.finding",
+                "analysis.duct",
+                "exporters.drawing",
+                "exporters.drawing.layout");
         row("exporters.svg", "geometry.kernel.measure", "exporters.drawing");
         row("exporters.dxf", "geometry.kernel.measure", "exporters.drawing");
         row("exporters.table", "geometry.kernel.measure", "analysis.finding");
