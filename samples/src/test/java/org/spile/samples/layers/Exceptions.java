@@ -19,16 +19,20 @@ final class Exceptions {
     static final Exceptions OPEN = new Exceptions(reasons(
             "geometry.kernel.planar.Rings",
             "its arrays are read corner by corner in the innermost loops of its package",
+            "geometry.kernel.planar.ConvexSearch",
+            WORKSPACE,
             "geometry.kernel.clearance.*",
             WORKSPACE));
 
     /** Fields that change. */
     static final Exceptions MOVING = new Exceptions(reasons(
             "geometry.kernel.planar.PlanarGap", WORKSPACE,
+            "geometry.kernel.planar.ConvexSearch", WORKSPACE,
             "geometry.kernel.clearance.*", WORKSPACE,
             "geometry.kernel.clearance.PairDistance", WORKSPACE,
             "geometry.kernel.clearance.BroadPhase", "counts its nodes while it is built, and never after",
             "geometry.kernel.solid.ConvexHull", "grows point by point inside one call and is dropped",
+            "geometry.house.duct.DuctPieces", "counts its way along one run and is dropped",
             "geometry.house.Walk", "walks along one run, corner by corner, and is dropped",
             "geometry.file.DxfPaths", "steps through one text and is dropped",
             "geometry.file.Scribe", "goes with one reading and is dropped",
