@@ -31,6 +31,9 @@ final class DevelopedRun {
     /** Height of the band of areas, as a share of the run's length. */
     private static final double AREA_SHARE = 0.22;
 
+    /** Nor is it lower than this share of the duct's width, in a short run. */
+    private static final double LEAST_SHARE = 0.4;
+
     private static final double GAP_SHARE = 0.1;
 
     /** A curve between breakpoints is drawn through so many points. */
@@ -43,12 +46,15 @@ final class DevelopedRun {
     private final DuctRun run;
     private final ViewDraft draft;
     private final double gap;
+    private final double areaHigh;
 
     DevelopedRun(AreaProfile profile, ViewDraft draft) {
         this.profile = profile;
         this.run = profile.run();
         this.draft = draft;
-        this.gap = profile.lengthMm() * GAP_SHARE;
+        double wide = most(AreaStation::wideMm);
+        this.areaHigh = Math.max(profile.lengthMm() * AREA_SHARE, wide * LEAST_SHARE);
+        this.gap = Math.max(profile.lengthMm(), wide) * GAP_SHARE;
     }
 
     void draw() {
@@ -56,7 +62,7 @@ final class DevelopedRun {
         double high = most(AreaStation::highMm);
         double above = -wide / 2;
         double side = above - wide / 2 - gap - high / 2;
-        double areas = side - high / 2 - gap - profile.lengthMm() * AREA_SHARE;
+        double areas = side - high / 2 - gap - areaHigh;
         band(above, AreaStation::wideMm, "from above");
         band(side, AreaStation::highMm, "from the side");
         sizes(above);
@@ -132,7 +138,7 @@ final class DevelopedRun {
 
     private void area(double base) {
         double most = Math.max(most(AreaStation::areaMm2), pipeMm2());
-        double scale = profile.lengthMm() * AREA_SHARE / most;
+        double scale = areaHigh / most;
         Pen axis = Layer.NOTES.pen();
         draft.path(axis, List.of(Vector2D.of(0, base), Vector2D.of(profile.lengthMm(), base)));
         draft.path(axis, List.of(Vector2D.of(0, base), Vector2D.of(0, base + most * scale)));

@@ -29,7 +29,8 @@ final class Columns {
                 x += columnWideMm + gapMm;
                 y = area.maxY();
             }
-            if (x + columnWideMm > area.maxX() + 1e-9 || y - rows.get(i).highMm() < area.minY() - 1e-9) {
+            // A heading alone in a column, its words in the next, is worse than no room.
+            if (x + columnWideMm > area.maxX() + 1e-9 || y - together(rows, i) < area.minY() - 1e-9) {
                 return Optional.empty();
             }
             marks.addAll(rows.get(i).picture().at(Vector2D.of(x, y)));
