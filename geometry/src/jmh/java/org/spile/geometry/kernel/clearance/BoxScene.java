@@ -11,7 +11,7 @@ import org.spile.geometry.kernel.solid.Move;
  * four upright at any yaw, the fourth in any rotation. Overlaps are rare, as in a house.
  */
 final class BoxScene {
-    private static final double SPACING_MM = 400;
+    private static final double SPACING_MM = 310;
 
     final RandomSolids random;
     final double sideMm;

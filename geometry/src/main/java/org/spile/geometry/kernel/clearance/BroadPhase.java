@@ -191,7 +191,6 @@ public final class BroadPhase {
 
     private int build(int from, int to, double[] source) {
         int node = used++;
-        enclose(node, from, to, source);
         first[node] = from;
         last[node] = to;
         if (to - from > MOST_IN_LEAF) {
@@ -200,6 +199,9 @@ public final class BroadPhase {
             select(from, to - 1, middle, axis, source);
             build(from, middle, source);
             right[node] = build(middle, to, source);
+            unite(node, node + 1, right[node]);
+        } else {
+            enclose(node, from, to, source);
         }
         return node;
     }
@@ -217,6 +219,13 @@ public final class BroadPhase {
         }
     }
 
+    private void unite(int node, int left, int other) {
+        for (int k = 0; k < 3; k++) {
+            nodes[6 * node + k] = Math.min(nodes[6 * left + k], nodes[6 * other + k]);
+            nodes[6 * node + 3 + k] = Math.max(nodes[6 * left + 3 + k], nodes[6 * other + 3 + k]);
+        }
+    }
+
     private int longestCentreAxis(int from, int to, double[] source) {
         int longest = 0;
         double length = -1;
@@ -225,8 +234,13 @@ public final class BroadPhase {
             double most = Double.NEGATIVE_INFINITY;
             for (int i = from; i < to; i++) {
                 double centre = centre(items[i], k, source);
-                least = Math.min(least, centre);
-                most = Math.max(most, centre);
+                // Plain comparisons: no centre is NaN, and this runs once per box, axis and level.
+                if (centre < least) {
+                    least = centre;
+                }
+                if (centre > most) {
+                    most = centre;
+                }
             }
             if (most - least > length) {
                 length = most - least;
