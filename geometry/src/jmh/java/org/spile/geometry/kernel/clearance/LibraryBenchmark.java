@@ -90,7 +90,8 @@ public class LibraryBenchmark {
             }
         }
         Vector3D[] corners = solid.vertices().toArray(Vector3D[]::new);
-        return SimpleTriangleMesh.from(corners, triangles.toArray(int[][]::new), precision).toTree();
+        return SimpleTriangleMesh.from(corners, triangles.toArray(int[][]::new), precision)
+                .toTree();
     }
 
     /** JTS: distance of two four-cornered plans. Per pair. */

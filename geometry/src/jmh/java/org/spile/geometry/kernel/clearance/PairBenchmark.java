@@ -68,7 +68,8 @@ public class PairBenchmark {
     private static Solid[][] solids(BoxPairs pairs) {
         Solid[][] solids = new Solid[BoxPairs.COUNT][];
         for (int i = 0; i < solids.length; i++) {
-            solids[i] = new Solid[] {pairs.first.get(i).solid(), pairs.second.get(i).solid()};
+            solids[i] =
+                    new Solid[] {pairs.first.get(i).solid(), pairs.second.get(i).solid()};
             if (!(solids[i][0] instanceof Prism && solids[i][1] instanceof Prism)) {
                 throw new IllegalStateException("pair " + i + " is not upright");
             }
@@ -218,8 +219,7 @@ public class PairBenchmark {
 
     private void travels(double marginMm, Blackhole hole) {
         for (ConvexCore[] two : yawed) {
-            hole.consume(contact.find(
-                    two[0], two[1], TravelCheck.X, TravelCheck.Y, TravelCheck.Z, marginMm));
+            hole.consume(contact.find(two[0], two[1], TravelCheck.X, TravelCheck.Y, TravelCheck.Z, marginMm));
             hole.consume(contact.from);
             hole.consume(contact.to);
         }

@@ -27,8 +27,7 @@ record Twin(Solid solid, ConvexPolyhedron plain) {
     private static ConvexPolyhedron polyhedron(double x, double y, double z) {
         List<Vector3D> corners = new ArrayList<>();
         for (int i = 0; i < 8; i++) {
-            corners.add(Vector3D.of(
-                    (i & 1) == 0 ? -x : x, (i & 2) == 0 ? -y : y, (i & 4) == 0 ? -z : z));
+            corners.add(Vector3D.of((i & 1) == 0 ? -x : x, (i & 2) == 0 ? -y : y, (i & 4) == 0 ? -z : z));
         }
         return ConvexPolyhedron.hull(corners);
     }
