@@ -127,7 +127,8 @@ class DuctLawsTest {
         Spread pa = known(given.duct().at(given.flowM3s())).paPerM();
         assertEquals(given.duct().paPerM(given.flowM3s()), pa.value());
         assertTrue(pa.low() > 0 && pa.low() <= pa.value() && pa.value() <= pa.high());
-        assertTrue(pa.high() < 2 * pa.value() && pa.low() > pa.value() / 2, pa.toString());
+        // Widest where flow may be laminar or turbulent: there a rough wall's turbulent factor is not 4 times 64 / Re.
+        assertTrue(pa.high() < 4 * pa.value() && pa.low() > pa.value() / 4, pa.toString());
     }
 
     private static void equalFrictionLosesTheSame(Case given) {
