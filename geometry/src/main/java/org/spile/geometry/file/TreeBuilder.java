@@ -51,6 +51,9 @@ final class TreeBuilder {
         LoadSettings settings = LoadSettings.builder()
                 .setUseMarks(true)
                 .setCodePointLimit(MOST_CODE_POINTS)
+                // The whole text at once: the reader trips over a character of two code units on the border of its
+                // buffer.
+                .setBufferSize(text.length() + 2)
                 .build();
         events = new ParserImpl(settings, new StreamReader(settings, text));
         events.next();

@@ -208,8 +208,10 @@ class EditLawsTest {
     }
 
     private static Map<String, String> leaves(String text) {
-        LoadSettings settings =
-                LoadSettings.builder().setSchema(new FailsafeSchema()).build();
+        LoadSettings settings = LoadSettings.builder()
+                .setSchema(new FailsafeSchema())
+                .setBufferSize(text.length() + 2)
+                .build();
         var leaves = new TreeMap<String, String>();
         collect("", new Load(settings).loadFromString(text), leaves);
         return leaves;
