@@ -24,6 +24,9 @@ final class WidthRemedy {
     private static final int TRIES = 40;
     private static final double SLACK_MM = 1e-6;
 
+    /** So many that an edit is what was tried: middles stay to a micrometre. */
+    private static final int DECIMALS = 3;
+
     private final House house;
     private final RunDuct duct;
     private final PipeComparison compared;
@@ -113,7 +116,7 @@ final class WidthRemedy {
 
     private static List<String> set(Map<String, Double> edits) {
         return edits.entrySet().stream()
-                .map(edit -> edit.getKey() + "=" + Written.number(edit.getValue(), 1) + " mm")
+                .map(edit -> edit.getKey() + "=" + Written.number(edit.getValue(), DECIMALS) + " mm")
                 .toList();
     }
 }

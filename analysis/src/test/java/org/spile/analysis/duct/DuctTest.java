@@ -80,6 +80,23 @@ class DuctTest {
         assertEquals(List.of(), after.remedies());
     }
 
+    /** The openings keep their middles to a hair's breadth, so that the run still meets both. */
+    @Test
+    void remedy_holdsAlsoWhereSizesHaveFractions() throws IOException {
+        String yaml = house("", "314.23", "25", "flow: 20 L/s, replaces: {round: 100}, ");
+        Remedy remedy = only(read(yaml)).remedies().get(0);
+        Finding after = only(read(yaml, remedy.set().toArray(String[]::new)));
+        assertEquals(Verdict.PASSES, after.verdict(), remedy.set() + after.because());
+    }
+
+    @Test
+    void flexible_isNotKnown_ratherThanTakenForRigid() throws IOException {
+        Finding finding = only(read(house("", "314", "25", "flexible: 15 %, flow: 20 L/s, replaces: {round: 100}, ")));
+        assertEquals(Verdict.NOT_KNOWN, finding.verdict());
+        assertTrue(finding.because().contains("flexible"), finding.because());
+        assertEquals(List.of(), finding.remedies());
+    }
+
     @Test
     void remedy_thatSpoilsSomething_isSaidButNotOffered() throws IOException {
         House house = read(house("", "314", "25", "flow: 20 L/s, replaces: {round: 100}, "));

@@ -176,7 +176,7 @@ final class DevelopedRun {
     }
 
     private double pipeMm2() {
-        return run.replacesMm().map(mm -> Math.PI * mm * mm / 4).orElse(0.0);
+        return run.replacesMm().map(mm -> new Section.Round(mm).areaMm2()).orElse(0.0);
     }
 
     private static String cm2(double mm2) {
