@@ -4,7 +4,7 @@ import org.spile.geometry.kernel.solid.ConvexCore;
 
 /**
  * How deep two convex cores overlap when at least one has a disc, between two bounds: one object per thread, no
- * allocation.
+ * allocation after the first.
  *
  * <p>The depth is the least of h(n) = h_A(n) + h_B(−n) over all unit n, and a disc leaves no finite set of directions
  * that decides it. So the sphere of directions is cut finer and finer, triangle by triangle, and a triangle that can
@@ -34,10 +34,12 @@ final class CurvedDepth {
     private final RimPoint rimB = new RimPoint();
     private final TriangleFloor floor = new TriangleFloor();
     private final double[] middles = new double[TRIANGLE];
-    private double[] level = new double[TRIANGLE * MOST_TRIANGLES];
-    private double[] next = new double[TRIANGLE * MOST_TRIANGLES];
-    private double[] low = new double[MOST_TRIANGLES];
-    private double[] nextLow = new double[MOST_TRIANGLES];
+    /** Made when first needed: most pairs never ask how deep a round thing stands in. */
+    private double[] level = {};
+
+    private double[] next = {};
+    private double[] low = {};
+    private double[] nextLow = {};
     private int count;
     private int nextCount;
 
@@ -79,6 +81,12 @@ final class CurvedDepth {
     }
 
     private void startWithOctahedron() {
+        if (level.length == 0) {
+            level = new double[TRIANGLE * MOST_TRIANGLES];
+            next = new double[TRIANGLE * MOST_TRIANGLES];
+            low = new double[MOST_TRIANGLES];
+            nextLow = new double[MOST_TRIANGLES];
+        }
         count = 8;
         for (int i = 0; i < count; i++) {
             low[i] = 0;
