@@ -67,6 +67,7 @@ final class RunWords {
                 Optional.of(paPerM(pipe.value())),
                 Optional.of(paPerM(pipe.value() - pa.value())),
                 Optional.of(paPerM(pipe.low() - pa.high())),
+                Optional.empty(),
                 List.of(),
                 site(house),
                 Optional.empty(),

@@ -18,6 +18,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param required demanded
  * @param margin found less demanded
  * @param worst margin with its tolerances stacked
+ * @param likely margin that is likely: tolerances as a root of squares about their middles, movements in full; decides nothing
  * @param stack the layers of the value
  * @param at and to witness points in the site frame (mm)
  * @param where along a run or travel
@@ -38,6 +39,7 @@ public record Finding(
         Optional<Quantity> required,
         Optional<Quantity> margin,
         Optional<Quantity> worst,
+        Optional<Quantity> likely,
         List<Layer> stack,
         Optional<Vector3D> at,
         Optional<Vector3D> to,
@@ -84,6 +86,7 @@ public record Finding(
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
@@ -108,6 +111,7 @@ public record Finding(
                 required,
                 margin,
                 worst,
+                likely,
                 stack,
                 at,
                 to,
@@ -121,7 +125,7 @@ public record Finding(
     /** This answer with what would cure it. */
     public Finding with(List<Remedy> cures) {
         return new Finding(
-                id, check, subject, against, stance, situation, verdict, value, required, margin, worst, stack, at, to,
-                where, because, restsOn, cures, source);
+                id, check, subject, against, stance, situation, verdict, value, required, margin, worst, likely, stack,
+                at, to, where, because, restsOn, cures, source);
     }
 }

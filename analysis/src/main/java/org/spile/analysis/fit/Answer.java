@@ -3,6 +3,7 @@ package org.spile.analysis.fit;
 import java.util.List;
 import java.util.Optional;
 import org.spile.analysis.finding.Finding;
+import org.spile.analysis.finding.Layer;
 import org.spile.analysis.finding.Quantity;
 import org.spile.analysis.finding.Verdict;
 import org.spile.analysis.finding.Where;
@@ -103,7 +104,8 @@ record Answer(
                 Optional.of(outcome.required()),
                 known(outcome.margin()),
                 known(outcome.worst()),
-                outcome.layers(),
+                length ? outcome.likely() : Optional.empty(),
+                Layer.of(outcome.stack()),
                 ends.map(Ends::at),
                 length ? ends.map(Ends::to) : Optional.empty(),
                 where,

@@ -1,12 +1,14 @@
 package org.spile.analysis.fit;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
-import org.spile.analysis.finding.Layer;
 import org.spile.analysis.finding.Quantity;
 import org.spile.analysis.finding.Verdict;
+import org.spile.geometry.kernel.measure.Layer;
+import org.spile.geometry.kernel.measure.Likely;
 import org.spile.geometry.kernel.measure.Origin;
 import org.spile.geometry.kernel.measure.Reading;
 import org.spile.geometry.kernel.measure.Stack;
@@ -47,6 +49,14 @@ record Outcome(double lowMm, double highMm, Stack stack, Demand demand) {
         return lowMm - downMm() - demand.worstMm();
     }
 
+    /** Found less asked, as it is likely; decides nothing. */
+    OptionalDouble likelyMm() {
+        Optional<Likely> likely = Likely.of(stack);
+        return likely.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(lowMm - stack.valueMm() + likely.get().lowMm() - demand.worstMm());
+    }
+
     Verdict verdict() {
         if (highMm - demand.mm() < -GeometryTolerance.CONTACT_MM) {
             return Verdict.FAILS;
@@ -73,31 +83,20 @@ record Outcome(double lowMm, double highMm, Stack stack, Demand demand) {
         return mm(worstMm());
     }
 
+    Optional<Quantity> likely() {
+        OptionalDouble likely = likelyMm();
+        return likely.isEmpty() ? Optional.empty() : Optional.of(mm(likely.getAsDouble()));
+    }
+
     /** Drops the noise of the arithmetic, far below what anybody measures. */
     private static Quantity mm(double mm) {
         return Quantity.mm(Math.rint(mm * SHARP) / SHARP);
     }
 
-    /** The stack as a table. */
-    List<Layer> layers() {
-        List<Layer> layers = new ArrayList<>();
-        for (org.spile.geometry.kernel.measure.Layer layer : stack.layers()) {
-            Reading reading = layer.reading();
-            layers.add(new Layer(
-                    reading.path(),
-                    layer.factor(),
-                    new Quantity(reading.value(), reading.kind().baseSymbol()),
-                    reading.plus(),
-                    reading.minus(),
-                    origin(reading)));
-        }
-        return layers;
-    }
-
     /** Paths of the guesses it rests on, and of the defaults that stand in for a value. */
     List<String> restsOn() {
         Set<String> paths = new LinkedHashSet<>();
-        for (org.spile.geometry.kernel.measure.Layer layer : stack.layers()) {
+        for (Layer layer : stack.layers()) {
             Reading reading = layer.reading();
             // A default of nothing, as a ceiling that isn't lowered, is no guess.
             boolean standsIn = reading.origin() == Origin.DEFAULT && reading.value() != 0;
@@ -113,13 +112,26 @@ record Outcome(double lowMm, double highMm, Stack stack, Demand demand) {
     String says() {
         return Mm.text(demand.mm()) + " asked: "
                 + switch (verdict()) {
-                    case FAILS -> Mm.shortBy(marginMm()) + " short" + atWorst() + ".";
-                    case TIGHT -> "met as drawn, " + Mm.shortBy(worstMm()) + " short with every tolerance against it.";
+                    case FAILS -> Mm.shortBy(marginMm()) + " short" + atWorst() + asLikely() + ".";
+                    case TIGHT ->
+                        "met as drawn, " + Mm.shortBy(worstMm()) + " short with every tolerance against it" + asLikely()
+                                + ".";
                     case NOT_KNOWN ->
                         "open, as the gap is known only to lie between " + Mm.besides(lowMm, demand.mm()) + " and "
                                 + Mm.besides(highMm, demand.mm()) + ".";
                     case PASSES -> "met" + atWorst() + ".";
                 };
+    }
+
+    private String asLikely() {
+        OptionalDouble likely = likelyMm();
+        if (likely.isEmpty()) {
+            return "";
+        }
+        double mm = likely.getAsDouble();
+        return mm < -GeometryTolerance.CONTACT_MM
+                ? ", likely " + Mm.shortBy(mm) + " short"
+                : ", likely met by " + Mm.text(Math.max(0, mm));
     }
 
     private String atWorst() {
@@ -129,9 +141,5 @@ record Outcome(double lowMm, double highMm, Stack stack, Demand demand) {
         return worstMm() < -GeometryTolerance.CONTACT_MM
                 ? ", " + Mm.shortBy(worstMm()) + " with every tolerance against it"
                 : " with every tolerance against it, by " + Mm.text(Math.max(0, worstMm()));
-    }
-
-    private static String origin(Reading reading) {
-        return reading.origin() == Origin.DEFAULT ? "default" : reading.origin().word();
     }
 }

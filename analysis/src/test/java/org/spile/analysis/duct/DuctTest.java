@@ -113,6 +113,7 @@ class DuctTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),

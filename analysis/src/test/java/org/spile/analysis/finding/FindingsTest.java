@@ -120,6 +120,7 @@ class FindingsTest {
                 Optional.of(Quantity.mm(10)),
                 Optional.of(Quantity.mm(margin)),
                 Optional.of(Quantity.mm(worst)),
+                Optional.empty(),
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),

@@ -34,6 +34,7 @@ final class FindingJson {
         quantity("required", finding.required());
         quantity("margin", finding.margin());
         quantity("worst", finding.worst());
+        quantity("likely", finding.likely());
         json.writeArrayFieldStart("stack");
         for (var layer : finding.stack()) {
             layer(layer);
@@ -62,6 +63,7 @@ final class FindingJson {
         number("plus", layer.plus());
         number("minus", layer.minus());
         json.writeEndObject();
+        number("takes", layer.takes());
         json.writeStringField("origin", layer.origin().isEmpty() ? null : layer.origin());
         json.writeEndObject();
     }

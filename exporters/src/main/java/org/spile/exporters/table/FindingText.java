@@ -38,6 +38,10 @@ final class FindingText {
         if (fails && finding.value().isPresent() && !finding.stack().isEmpty()) {
             text.append(StackTable.of(finding.stack(), finding.value().get()).lines(DEEP));
         }
+        if (finding.value().isPresent()) {
+            String eaten = EatenText.of(finding.stack(), finding.value().get());
+            text.append(eaten.isEmpty() ? "" : Paragraph.of(fails ? DEEP : REST, DEEP, eaten));
+        }
         if (!finding.restsOn().isEmpty()) {
             text.append(Paragraph.of(REST, DEEP, "rests on assumed " + String.join(", ", finding.restsOn())));
         }

@@ -38,6 +38,7 @@ final class Examples {
                 mm(15),
                 mm(-6),
                 mm(-16.5),
+                mm(-11.9),
                 List.of(
                         layer("trailers.bunk.roof.profile[2].up", 1, 2244, 3, ""),
                         layer("units.cooler.at.top", -1, 48, 2, ""),
@@ -75,6 +76,7 @@ final class Examples {
                 mm(5),
                 mm(2.4),
                 mm(-0.6),
+                Optional.empty(),
                 List.of(layer("fixtures.rail.high", -1, 144, 2, "assumed")),
                 Optional.empty(),
                 Optional.empty(),
@@ -98,6 +100,7 @@ final class Examples {
                 mm(230),
                 mm(2),
                 mm(2),
+                Optional.empty(),
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
@@ -122,6 +125,7 @@ final class Examples {
                 mm(500),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
@@ -137,7 +141,7 @@ final class Examples {
     }
 
     private static Layer layer(String path, double factor, double size, double tolerance, String origin) {
-        return new Layer(path, factor, Quantity.mm(size), tolerance, tolerance, origin);
+        return new Layer(path, factor, Quantity.mm(size), tolerance, tolerance, Math.abs(factor) * tolerance, origin);
     }
 
     private static Optional<Quantity> mm(double number) {

@@ -53,6 +53,7 @@ class ReportJsonTest {
                         "required",
                         "margin",
                         "worst",
+                        "likely",
                         "stack",
                         "at",
                         "to",
@@ -81,7 +82,7 @@ class ReportJsonTest {
     void absent_isNullOrEmpty() throws IOException {
         var report = new Report("1.2.3", "h", "", List.of(), List.of(), Findings.of(List.of(Examples.open())));
         var finding = READER.readTree(json(report)).path("findings").path(0);
-        for (var name : List.of("value", "required", "margin", "worst", "at", "to", "where", "source")) {
+        for (var name : List.of("value", "required", "margin", "worst", "likely", "at", "to", "where", "source")) {
             assertTrue(finding.path(name).isNull(), name);
         }
         for (var name : List.of("stance", "situation", "stack", "rests on", "remedies")) {

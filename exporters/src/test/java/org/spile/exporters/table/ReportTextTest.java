@@ -31,6 +31,9 @@ class ReportTextTest {
                       -   19    mm  ± 1              cavities.lobby-top.ceiling.linings[1].batten
                       -    6    mm  ± 0.5            cavities.lobby-top.ceiling.linings[2].ply
                       =    9    mm
+                      eaten by 3 mm of trailers.bunk.roof.profile[2].up, 3 mm of
+                      cavities.lobby-top.ceiling.at, 2 mm of units.cooler.at.top, 1 mm of
+                      units.cooler.high, 1.5 mm of 2 more
                     rests on assumed trailers.bunk.roof.profile[2].up
                     remedy: Lower the ceiling of lobby-top by 16.5 mm.
                       --set cavities.lobby-top.ceiling.drop=16.5
@@ -42,6 +45,7 @@ class ReportTextTest {
                     The duct passes the rail at 7.4 mm.
                     in parked; while day; at 845 mm of runs.lab-supply path[3]
                     source: house file: limits.clearance
+                    eaten by 2 mm of fixtures.rail.high
 
                 NOT KNOWN
                   tow: trailers to masses

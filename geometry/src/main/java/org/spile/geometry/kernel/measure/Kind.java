@@ -5,12 +5,13 @@ import java.util.List;
 /**
  * A kind of quantity: the unit its numbers are kept in and the range inside which a house can possibly lie.
  *
- * <p>Lengths and areas are kept in millimetres, heights above the sea in metres, angles in degrees, slopes and ratios as plain ratios, everything else
+ * <p>Lengths, movements (how far a thing sags, swells or sways in use) and areas are kept in millimetres, heights above the sea in metres, angles in degrees, slopes and ratios as plain ratios, everything else
  * in SI units. The range is a guard against slips (a misplaced unit, a stuck key), not a design limit: its ends are our
  * own choice, no source.
  */
 public enum Kind {
     LENGTH("a length", "mm", -100_000, 100_000, "208", "mm", "cm", "in"),
+    MOVEMENT("a movement", "mm", -1000, 1000, "3", "mm"),
     ALTITUDE("an altitude", "m", -500, 9000, "300", "m", "ft"),
     ANGLE("an angle", "deg", -360, 360, "40", "deg"),
     FLOW("a flow", "m3/s", -100, 100, "40", "L/s", "m3/h", "cfm"),
@@ -91,8 +92,18 @@ public enum Kind {
             case LENGTH -> start + digits + ", " + digits + " mm, " + digits + " in or 6 ft 2 in.";
             case NUMBER, COUNT -> start + "written plainly: " + digits + ".";
             case SLOPE -> start + digits + " %, " + digits + " mm/m or 1:50.";
-            case ALTITUDE, ANGLE, FLOW, PRESSURE, MASS, TEMPERATURE, POWER, SPEED, RATIO, CONDUCTIVITY, TRANSMITTANCE ->
-                start + listed(digits) + ".";
+            case MOVEMENT,
+                    ALTITUDE,
+                    ANGLE,
+                    FLOW,
+                    PRESSURE,
+                    MASS,
+                    TEMPERATURE,
+                    POWER,
+                    SPEED,
+                    RATIO,
+                    CONDUCTIVITY,
+                    TRANSMITTANCE -> start + listed(digits) + ".";
             case DENSITY, MASS_RATE, AREA, VOLUME, FORCE, SOUND, DURATION -> start + listed(digits) + ".";
         };
     }

@@ -27,6 +27,11 @@ public record Layer(Reading reading, double factor) {
         return factor * reading.value();
     }
 
+    /** Whether it is a movement in use rather than a doubt about a size. */
+    public boolean moves() {
+        return reading.kind() == Kind.MOVEMENT;
+    }
+
     /** How far the reading's tolerance may pull the sum down, in mm, not negative. */
     public double downMm() {
         return factor > 0 ? factor * reading.minus() : -factor * reading.plus();
