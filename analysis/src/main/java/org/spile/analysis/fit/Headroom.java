@@ -84,7 +84,7 @@ final class Headroom implements FitCheck {
     }
 
     private Answer under(Site site, RoomSpace room, Part part, Demand demand) {
-        Vector3D lowest = Lowest.of(part.body());
+        Vector3D lowest = Farthest.of(part.body(), Vector3D.Unit.MINUS_Z);
         Stack stack = part.flex().along(lowest, Vector3D.Unit.PLUS_Z).minus(room.floor());
         double floorMm = room.floor().valueMm();
         double heightMm = lowest.getZ() - floorMm;

@@ -110,17 +110,20 @@ record Outcome(double lowMm, double highMm, Stack stack, Demand demand) {
 
     /** What came of it, as the rest of a sentence: "15 mm asked: 6 mm short". */
     String says() {
-        return Mm.text(demand.mm()) + " asked: "
-                + switch (verdict()) {
-                    case FAILS -> Mm.shortBy(marginMm()) + " short" + atWorst() + asLikely() + ".";
-                    case TIGHT ->
-                        "met as drawn, " + Mm.shortBy(worstMm()) + " short with every tolerance against it" + asLikely()
-                                + ".";
-                    case NOT_KNOWN ->
-                        "open, as the gap is known only to lie between " + Mm.besides(lowMm, demand.mm()) + " and "
-                                + Mm.besides(highMm, demand.mm()) + ".";
-                    case PASSES -> "met" + atWorst() + ".";
-                };
+        return Mm.text(demand.mm()) + " asked: " + comesTo();
+    }
+
+    /** The same without what was asked: "6 mm short". */
+    String comesTo() {
+        return switch (verdict()) {
+            case FAILS -> Mm.shortBy(marginMm()) + " short" + atWorst() + asLikely() + ".";
+            case TIGHT ->
+                "met as drawn, " + Mm.shortBy(worstMm()) + " short with every tolerance against it" + asLikely() + ".";
+            case NOT_KNOWN ->
+                "open, as the gap is known only to lie between " + Mm.besides(lowMm, demand.mm()) + " and "
+                        + Mm.besides(highMm, demand.mm()) + ".";
+            case PASSES -> "met" + atWorst() + ".";
+        };
     }
 
     private String asLikely() {

@@ -6,6 +6,7 @@ import org.spile.geometry.house.House;
 import org.spile.geometry.house.MassPoint;
 import org.spile.geometry.house.Resolved;
 import org.spile.geometry.house.Scene;
+import org.spile.geometry.house.Travels;
 import org.spile.geometry.house.duct.DuctRun;
 import org.spile.geometry.house.material.Materials;
 import org.spile.geometry.house.told.ToldHouse;
@@ -75,6 +76,11 @@ public final class SomeStances implements House {
             throw new IllegalArgumentException("stance \"" + stance + "\" isn't looked at; these are: " + stances);
         }
         return house.scene(stance);
+    }
+
+    @Override
+    public Travels travels() {
+        return house.travels();
     }
 
     @Override

@@ -4,10 +4,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
+import org.spile.analysis.finding.NothingMoves;
 import org.spile.geometry.house.House;
 import org.spile.geometry.house.MassPoint;
 import org.spile.geometry.house.Resolved;
 import org.spile.geometry.house.Scene;
+import org.spile.geometry.house.Travels;
 import org.spile.geometry.house.duct.DuctRun;
 import org.spile.geometry.house.material.Materials;
 import org.spile.geometry.house.told.ToldHouse;
@@ -62,6 +64,11 @@ final class HandHouse implements House {
     @Override
     public Scene scene(String stance) {
         return scene;
+    }
+
+    @Override
+    public Travels travels() {
+        return new NothingMoves(this::scene);
     }
 
     @Override

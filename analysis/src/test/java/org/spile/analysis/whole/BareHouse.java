@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.spile.analysis.finding.NothingMoves;
 import org.spile.geometry.house.CavitySpace;
 import org.spile.geometry.house.House;
 import org.spile.geometry.house.MassPoint;
@@ -14,6 +15,7 @@ import org.spile.geometry.house.Resolved;
 import org.spile.geometry.house.RoomSpace;
 import org.spile.geometry.house.Scene;
 import org.spile.geometry.house.Tie;
+import org.spile.geometry.house.Travels;
 import org.spile.geometry.house.duct.DuctRun;
 import org.spile.geometry.house.material.Materials;
 import org.spile.geometry.house.told.Placed;
@@ -51,6 +53,11 @@ record BareHouse(ToldHouse told) implements House {
     @Override
     public Scene scene(String stance) {
         return new Empty(stance);
+    }
+
+    @Override
+    public Travels travels() {
+        return new NothingMoves(this::scene);
     }
 
     @Override

@@ -50,6 +50,18 @@ final class Docking {
         return dock(trailer).map(ToldDock::to);
     }
 
+    /** Which way a trailer that docks leaves again, in the site's frame. */
+    Optional<Travels.Approach> approach(String trailer) {
+        return dock(trailer)
+                .flatMap(dock -> toSite(dock.to())
+                        .flatMap(host -> Way.outOf(dock.toFace())
+                                .map(out -> new Travels.Approach(
+                                        trailer,
+                                        dock.path(),
+                                        dock.to(),
+                                        host.nominal().applyDirection(out.unit())))));
+    }
+
     private Optional<ToldDock> dock(String trailer) {
         return Optional.ofNullable(trailers.get(trailer)).flatMap(Trailer::told).flatMap(ToldTrailer::dock);
     }

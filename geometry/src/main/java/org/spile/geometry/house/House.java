@@ -51,6 +51,9 @@ public interface House {
      */
     Scene scene(String stance);
 
+    /** What moves, and the house with movers on their way. */
+    Travels travels();
+
     /** The resolved runs, in the order of the file. */
     List<DuctRun> runs();
 

@@ -10,8 +10,11 @@ import java.util.Set;
 import org.spile.geometry.house.Asked.Unsaid;
 import org.spile.geometry.house.duct.DuctRun;
 import org.spile.geometry.house.material.Materials;
+import org.spile.geometry.house.spot.Way;
 import org.spile.geometry.house.told.ToldFixture;
 import org.spile.geometry.house.told.ToldHouse;
+import org.spile.geometry.house.told.ToldTrailer;
+import org.spile.geometry.kernel.measure.Stack;
 
 /** Works a told house out, step by step: spaces, what stands in them, units, terminals, runs, lines, scenes. */
 final class HouseBuilder {
@@ -69,6 +72,7 @@ final class HouseBuilder {
         Things things = new Things(told, spaces, fixtures, movers, all, terminals, ways, devices, readings, names);
         Model model = new Model(
                 spaces,
+                decks(spaces),
                 docking,
                 stances,
                 movers.places(),
@@ -80,6 +84,30 @@ final class HouseBuilder {
                 masses.points(),
                 things.ties());
         return new Resolved.Sound(new HouseModel(told, materials, values, readings, model));
+    }
+
+    private Map<String, Travels.Deck> decks(Spaces spaces) {
+        Map<String, Travels.Deck> decks = new LinkedHashMap<>();
+        for (Trailer trailer : spaces.trailers().values()) {
+            Optional<ToldTrailer> as = trailer.told();
+            Stack front = trailer.edge(Way.FORWARD);
+            decks.put(
+                    trailer.id(),
+                    new Travels.Deck(
+                            trailer.edge(Way.AFT),
+                            front,
+                            trailer.edge(Way.RIGHT),
+                            trailer.edge(Way.LEFT),
+                            as.flatMap(ToldTrailer::ground)
+                                    .map(ground -> readings.of(ground).times(-1)),
+                            as.flatMap(trailerTold -> trailerTold.coupling().stream()
+                                    .filter(distance -> distance.face().equals("front"))
+                                    .findFirst()
+                                    .map(distance -> distance.out()
+                                            ? front.plus(readings.of(distance.near()))
+                                            : front.minus(readings.of(distance.near()))))));
+        }
+        return decks;
     }
 
     /** Units in the order of the file, those in ducts among them. */

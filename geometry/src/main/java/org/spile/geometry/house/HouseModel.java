@@ -24,7 +24,7 @@ final class HouseModel implements House {
         this.values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
         this.model = model;
         for (String stance : model.stances().ids()) {
-            scenes.put(stance, new SceneModel(model, stance));
+            scenes.put(stance, SceneModel.of(model, stance));
         }
         this.used = readings.used();
     }
@@ -62,6 +62,11 @@ final class HouseModel implements House {
             throw new IllegalArgumentException("no stance \"" + stance + "\", there is " + stances());
         }
         return scene;
+    }
+
+    @Override
+    public Travels travels() {
+        return new TravelsModel(model);
     }
 
     @Override

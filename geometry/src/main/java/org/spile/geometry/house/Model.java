@@ -8,6 +8,7 @@ import org.spile.geometry.house.duct.DuctRun;
  * Everything worked out before it is put in scenes: pieces in their trailers' frames, and what ties them.
  *
  * @param spaces trailers, rooms and cavities
+ * @param decks of the trailers, by id
  * @param docking where trailers stand
  * @param movers by id
  * @param units those that have their own place, in the order of the file
@@ -17,6 +18,7 @@ import org.spile.geometry.house.duct.DuctRun;
  */
 record Model(
         Spaces spaces,
+        Map<String, Travels.Deck> decks,
         Docking docking,
         Stances stances,
         Map<String, MoverPlace> movers,

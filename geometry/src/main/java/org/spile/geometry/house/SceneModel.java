@@ -1,6 +1,7 @@
 package org.spile.geometry.house;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,20 +16,39 @@ import org.spile.geometry.kernel.solid.Body;
 final class SceneModel implements Scene {
     private final Model model;
     private final String stance;
-    private final Map<String, Rigid> trailers = new LinkedHashMap<>();
+    private final Map<String, Double> positions;
+    private final Map<String, Rigid> trailers;
     private final Map<String, Part> parts = new LinkedHashMap<>();
     private final List<CavitySpace> cavities = new ArrayList<>();
     private final List<RoomSpace> rooms = new ArrayList<>();
     private final List<Mouth> mouths = new ArrayList<>();
 
-    SceneModel(Model model, String stance) {
-        this.model = model;
-        this.stance = stance;
+    /** The stance as it is told. */
+    static SceneModel of(Model model, String stance) {
+        return with(model, stance, Map.of());
+    }
+
+    /** The stance with some movers at other positions. */
+    static SceneModel with(Model model, String stance, Map<String, Double> positions) {
+        Map<String, Rigid> trailers = new LinkedHashMap<>();
         for (String id : model.spaces().trailers().keySet()) {
             if (!model.stances().away(stance, id)) {
                 model.docking().toSite(id).ifPresent(rigid -> trailers.put(id, rigid));
             }
         }
+        return new SceneModel(model, stance, positions, trailers);
+    }
+
+    /** One trailer of the stance in its own frame. */
+    static SceneModel alone(Model model, String stance, String trailer) {
+        return new SceneModel(model, stance, Map.of(), Map.of(trailer, Rigid.NONE));
+    }
+
+    private SceneModel(Model model, String stance, Map<String, Double> positions, Map<String, Rigid> trailers) {
+        this.model = model;
+        this.stance = stance;
+        this.positions = Collections.unmodifiableMap(new LinkedHashMap<>(positions));
+        this.trailers = trailers;
         model.pieces().stream().filter(this::here).forEach(piece -> parts.put(piece.id(), part(piece)));
         spaces();
         for (Opening opening : model.openings()) {
@@ -89,12 +109,17 @@ final class SceneModel implements Scene {
             if (place == null) {
                 break;
             }
-            Stack position = model.stances().position(stance, place);
+            Stack position = position(place);
             boolean home = position.valueMm() == 0 && position.layers().isEmpty();
             rigid = home ? rigid : rigid.then(place.to(position));
             at = place.rides();
         }
         return rigid;
+    }
+
+    private Stack position(MoverPlace place) {
+        Double elsewhere = positions.get(place.id());
+        return elsewhere == null ? model.stances().position(stance, place) : Stack.constant(elsewhere);
     }
 
     @Override
