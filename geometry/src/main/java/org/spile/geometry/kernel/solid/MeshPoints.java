@@ -51,8 +51,7 @@ final class MeshPoints {
             return;
         }
         // Adding zero makes negative zero positive, so that equal places are equal points.
-        Vector3D at =
-                Vector3D.of(points[3 * point] + 0.0, points[3 * point + 1] + 0.0, points[3 * point + 2] + 0.0);
+        Vector3D at = Vector3D.of(points[3 * point] + 0.0, points[3 * point + 1] + 0.0, points[3 * point + 2] + 0.0);
         if (!isPlace(at)) {
             flaws.add(new MeshFlaw(MeshFlaw.Kind.NO_PLACE, List.of(t), at));
             return;
