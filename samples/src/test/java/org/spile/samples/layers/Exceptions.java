@@ -31,6 +31,8 @@ final class Exceptions {
             "geometry.kernel.clearance.*", WORKSPACE,
             "geometry.kernel.clearance.PairDistance", WORKSPACE,
             "geometry.kernel.clearance.BroadPhase", "counts its nodes while it is built, and never after",
+            "geometry.kernel.solid.TriangleTree", "counts its nodes while it is built, and never after",
+            "geometry.kernel.solid.TriangleMeeting", WORKSPACE,
             "geometry.kernel.solid.ConvexHull", "grows point by point inside one call and is dropped",
             "geometry.house.duct.DuctPieces", "counts its way along one run and is dropped",
             "geometry.house.Walk", "walks along one run, corner by corner, and is dropped",

@@ -8,7 +8,8 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  *
  * <p>The disc stands square to an axis and makes round cylinders with exact flat ends; the ball is the rounding
  * radius. Beside the corners stand the directions that decide a depth: the normals of the corners' hull and the
- * directions of its edges, each once (opposite ones count as one). Lengths in mm. Immutable.
+ * directions of its edges, each once (opposite ones count as one). Lengths in mm. Immutable, but for the one core of a
+ * {@link TriangleCore}.
  */
 public final class ConvexCore {
     /** The corners about the centre, so that no digits are lost far from the origin. */
@@ -80,6 +81,20 @@ public final class ConvexCore {
         this.normals = Directions.turned(from.normals, move);
         this.edges = Directions.turned(from.edges, move);
         this.box = from.box == null ? null : from.box.turned(move);
+    }
+
+    /** A sharp hull about the origin that reads the arrays as they are and goes with them when they change. */
+    ConvexCore(double[] x, double[] y, double[] z, double[] normals, double[] edges) {
+        this.x = x;
+        this.y = y;
+        this.z = z;
+        this.centreX = this.centreY = this.centreZ = 0;
+        this.axisX = this.axisY = 0;
+        this.axisZ = 1;
+        this.discMm = this.roundMm = 0;
+        this.normals = normals;
+        this.edges = edges;
+        this.box = null;
     }
 
     /** The core after a rigid motion. */

@@ -14,7 +14,7 @@ public sealed interface MeshResult {
     /**
      * Triangles that make no mesh.
      *
-     * @param flaws every reason with its place, in the triangles' order
+     * @param flaws every flaw with its place: those that make triangles useless, then what else is wrong with the rest
      */
     record Refused(List<MeshFlaw> flaws) implements MeshResult {
         /** Takes a copy of the list. */

@@ -46,7 +46,7 @@ public final class TriangleTree {
         last = from.last;
         used = from.used;
         nodes = new double[from.nodes.length];
-        for (int node = 0; node < used; node++) {
+        for (int node = used - 1; node >= 0; node--) {
             enclose(node);
         }
     }
@@ -81,12 +81,22 @@ public final class TriangleTree {
         int box = 6 * node;
         Arrays.fill(nodes, box, box + 3, Double.POSITIVE_INFINITY);
         Arrays.fill(nodes, box + 3, box + 6, Double.NEGATIVE_INFINITY);
+        if (right[node] > 0) {
+            stretch(box, nodes, 6 * (node + 1), 6);
+            stretch(box, nodes, 6 * right[node], 6);
+            return;
+        }
         for (int i = first[node]; i < last[node]; i++) {
-            for (int k = 0; k < 9; k++) {
-                double value = triangles[9 * items[i] + k];
-                nodes[box + k % 3] = Math.min(nodes[box + k % 3], value);
-                nodes[box + 3 + k % 3] = Math.max(nodes[box + 3 + k % 3], value);
-            }
+            stretch(box, triangles, 9 * items[i], 9);
+        }
+    }
+
+    /** Makes a node's box hold further points. */
+    private void stretch(int box, double[] points, int from, int count) {
+        for (int k = 0; k < count; k++) {
+            double value = points[from + k];
+            nodes[box + k % 3] = Math.min(nodes[box + k % 3], value);
+            nodes[box + 3 + k % 3] = Math.max(nodes[box + 3 + k % 3], value);
         }
     }
 
@@ -150,36 +160,50 @@ public final class TriangleTree {
     }
 
     /**
-     * The distance of a node's box to another box.
+     * The distance of a node's box, shifted, to another box.
      *
      * @param node index, 0 for the root
+     * @param dx shift in mm
+     * @param dy shift in mm
+     * @param dz shift in mm
      * @param box the other box
      * @return mm, 0 if they touch or overlap
      */
-    public double gapTo(int node, Box3 box) {
+    public double gapTo(int node, double dx, double dy, double dz, Box3 box) {
         int i = 6 * node;
         return length(
-                Math.max(nodes[i] - box.maxX(), box.minX() - nodes[i + 3]),
-                Math.max(nodes[i + 1] - box.maxY(), box.minY() - nodes[i + 4]),
-                Math.max(nodes[i + 2] - box.maxZ(), box.minZ() - nodes[i + 5]));
+                Math.max(nodes[i] + dx - box.maxX(), box.minX() - dx - nodes[i + 3]),
+                Math.max(nodes[i + 1] + dy - box.maxY(), box.minY() - dy - nodes[i + 4]),
+                Math.max(nodes[i + 2] + dz - box.maxZ(), box.minZ() - dz - nodes[i + 5]));
     }
 
     /**
-     * The distance of a node's box to that of another tree's node.
+     * The distance of a node's box, shifted, to that of another tree's node.
      *
      * @param node index, 0 for the root
+     * @param dx shift in mm
+     * @param dy shift in mm
+     * @param dz shift in mm
      * @param other the other tree
      * @param otherNode index in the other tree
      * @return mm, 0 if they touch or overlap
      */
-    public double gapTo(int node, TriangleTree other, int otherNode) {
+    public double gapTo(int node, double dx, double dy, double dz, TriangleTree other, int otherNode) {
         int i = 6 * node;
         int j = 6 * otherNode;
         double[] o = other.nodes;
         return length(
-                Math.max(nodes[i] - o[j + 3], o[j] - nodes[i + 3]),
-                Math.max(nodes[i + 1] - o[j + 4], o[j + 1] - nodes[i + 4]),
-                Math.max(nodes[i + 2] - o[j + 5], o[j + 2] - nodes[i + 5]));
+                Math.max(nodes[i] + dx - o[j + 3], o[j] - dx - nodes[i + 3]),
+                Math.max(nodes[i + 1] + dy - o[j + 4], o[j + 1] - dy - nodes[i + 4]),
+                Math.max(nodes[i + 2] + dz - o[j + 5], o[j + 2] - dz - nodes[i + 5]));
+    }
+
+    private double gapTo(int node, double x, double y, double z) {
+        int i = 6 * node;
+        return length(
+                Math.max(nodes[i] - x, x - nodes[i + 3]),
+                Math.max(nodes[i + 1] - y, y - nodes[i + 4]),
+                Math.max(nodes[i + 2] - z, z - nodes[i + 5]));
     }
 
     private static double length(double dx, double dy, double dz) {
@@ -187,6 +211,62 @@ public final class TriangleTree {
         double y = Math.max(0, dy);
         double z = Math.max(0, dz);
         return Math.sqrt(x * x + y * y + z * z);
+    }
+
+    /**
+     * Whether a node's box meets a plane.
+     *
+     * @param node index, 0 for the root
+     * @param nx the plane's unit normal
+     * @param ny the normal
+     * @param nz the normal
+     * @param offMm the plane's distance from the origin along the normal
+     * @return whether the box reaches to both sides of the plane or touches it
+     */
+    public boolean meetsPlane(int node, double nx, double ny, double nz, double offMm) {
+        return reach(node, nx, ny, nz) >= offMm && -reach(node, -nx, -ny, -nz) <= offMm;
+    }
+
+    /** How far a node's box reaches in a direction. */
+    private double reach(int node, double x, double y, double z) {
+        int i = 6 * node;
+        return x * nodes[x > 0 ? i + 3 : i] + y * nodes[y > 0 ? i + 4 : i + 1] + z * nodes[z > 0 ? i + 5 : i + 2];
+    }
+
+    /** How far the triangles reach in a direction, if farther than what is known. */
+    double reach(int node, double x, double y, double z, double known) {
+        if (reach(node, x, y, z) <= known) {
+            return known;
+        }
+        double far = known;
+        if (right[node] > 0) {
+            boolean rightFirst = reach(right[node], x, y, z) > reach(node + 1, x, y, z);
+            far = reach(rightFirst ? right[node] : node + 1, x, y, z, far);
+            return reach(rightFirst ? node + 1 : right[node], x, y, z, far);
+        }
+        for (int i = first[node]; i < last[node]; i++) {
+            for (int k = 9 * items[i]; k < 9 * items[i] + 9; k += 3) {
+                far = Math.max(far, x * triangles[k] + y * triangles[k + 1] + z * triangles[k + 2]);
+            }
+        }
+        return far;
+    }
+
+    /** The distance of a point to the nearest triangle, if less than what is known. */
+    double distance(int node, double x, double y, double z, double known) {
+        if (gapTo(node, x, y, z) >= known) {
+            return known;
+        }
+        double near = known;
+        if (right[node] > 0) {
+            boolean rightFirst = gapTo(right[node], x, y, z) < gapTo(node + 1, x, y, z);
+            near = distance(rightFirst ? right[node] : node + 1, x, y, z, near);
+            return distance(rightFirst ? node + 1 : right[node], x, y, z, near);
+        }
+        for (int i = first[node]; i < last[node]; i++) {
+            near = Math.min(near, NearPoint.distance(triangles, items[i], x, y, z));
+        }
+        return near;
     }
 
     /** The smallest box round all triangles. */
