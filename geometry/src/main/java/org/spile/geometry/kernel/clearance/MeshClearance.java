@@ -102,7 +102,8 @@ public final class MeshClearance {
         }
         Holding holding = skin ? Holding.NONE : Holding.of(first, Vector3D.ZERO, second);
         boolean overlaps = search.upper < -TOUCH || holding.depthMm() > TOUCH;
-        // A space that reaches into neither of two parts fills nothing of the seam between them; a skin may stand there.
+        // A space that reaches into neither of two parts fills nothing of the seam between them; a skin may stand
+        // there.
         boolean seam = search.inSeam && (skin || !first.isClosed());
         boolean open = !overlaps && (seam || !holding.known());
         if (!overlaps && !open && search.lower >= -GeometryTolerance.ARITHMETIC_MM) {
@@ -182,13 +183,7 @@ public final class MeshClearance {
 
     private Gap named(Gap gap) {
         return new Gap(
-                gap.lowerMm(),
-                gap.upperMm(),
-                gap.onA(),
-                gap.onB(),
-                gap.direction(),
-                pairs.triangleA,
-                pairs.triangleB);
+                gap.lowerMm(), gap.upperMm(), gap.onA(), gap.onB(), gap.direction(), pairs.triangleA, pairs.triangleB);
     }
 
     /** Overlapping for sure if the upper bound is a depth; else undecided. */
@@ -227,11 +222,7 @@ public final class MeshClearance {
 
     private boolean clearAfter(Mesh first, Mesh second, Vector3D direction, double length) {
         pairsAfter.find(
-                first,
-                -length * direction.getX(),
-                -length * direction.getY(),
-                -length * direction.getZ(),
-                second);
+                first, -length * direction.getX(), -length * direction.getY(), -length * direction.getZ(), second);
         return pairsAfter.lower > 0;
     }
 

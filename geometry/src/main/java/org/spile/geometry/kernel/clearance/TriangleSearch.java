@@ -118,10 +118,8 @@ final class TriangleSearch {
     }
 
     private boolean parts(double x, double y, double z, int touches) {
-        double far = lens.core().localReach(x, y, z)
-                + (lens.atX() + dx) * x
-                + (lens.atY() + dy) * y
-                + (lens.atZ() + dz) * z;
+        double far =
+                lens.core().localReach(x, y, z) + (lens.atX() + dx) * x + (lens.atY() + dy) * y + (lens.atZ() + dz) * z;
         for (int i = 0; i < touches; i++) {
             ConvexCore other = cores.get(touched[i]);
             if (-other.reach(-x, -y, -z) - other.roundMm() - far < -GeometryTolerance.CONTACT_MM) {

@@ -102,9 +102,8 @@ public final class Mesh {
             return new MeshResult.Refused(flaws);
         }
         flaws.addAll(new MeshShells(given.triangles(), judged(edges, flaws)).flaws());
-        int[] firsts = edges.shells().keySet().stream()
-                .mapToInt(Integer::intValue)
-                .toArray();
+        int[] firsts =
+                edges.shells().keySet().stream().mapToInt(Integer::intValue).toArray();
         return new MeshResult.Sound(new Mesh(given.triangles(), given.joined(), tree, List.copyOf(flaws), firsts));
     }
 
@@ -118,7 +117,8 @@ public final class Mesh {
 
     /** The shells whose facing can be judged: those that have no open edge and cross nothing. */
     private static Map<Integer, List<Integer>> judged(MeshEdges edges, List<MeshFlaw> flaws) {
-        boolean[] faulty = new boolean[edges.shells().values().stream().mapToInt(List::size).sum()];
+        boolean[] faulty = new boolean
+                [edges.shells().values().stream().mapToInt(List::size).sum()];
         flaws.stream()
                 .filter(flaw -> flaw.kind().effect() == MeshFlaw.Effect.NO_INSIDE)
                 .forEach(flaw -> flaw.triangles().forEach(t -> faulty[t] = true));
@@ -201,7 +201,8 @@ public final class Mesh {
      * @return point in mm
      */
     public Vector3D corner(int triangle, int corner) {
-        return Vector3D.of(coordinate(triangle, corner, 0), coordinate(triangle, corner, 1), coordinate(triangle, corner, 2));
+        return Vector3D.of(
+                coordinate(triangle, corner, 0), coordinate(triangle, corner, 1), coordinate(triangle, corner, 2));
     }
 
     /**

@@ -185,9 +185,8 @@ class MeshClearanceTest {
         for (int run = 0; run < 300; run++) {
             Vector3D way = random.direction();
             double off = random.between(260, 600);
-            Solid ball = Prism.box(-0.01, -0.01, -0.01, 0.01, 0.01, 0.01)
-                    .rounded(50)
-                    .moved(Move.shift(way.multiply(off)));
+            Solid ball =
+                    Prism.box(-0.01, -0.01, -0.01, 0.01, 0.01, 0.01).rounded(50).moved(Move.shift(way.multiply(off)));
             Gap gap = clearance.between(sphere, ball);
             assertBetween(off - 250.02, off - 249, gap.lowerMm(), "ball at " + off);
             assertEquals(gap.lowerMm(), gap.upperMm(), 1e-6);
@@ -242,7 +241,8 @@ class MeshClearanceTest {
     void spheresWithinSpheres() {
         Mesh big = SampleMeshes.icosphere(200, 2);
         Mesh small = SampleMeshes.icosphere(50, 2).moved(Move.shift(20, 0, 0));
-        for (Gap gap : List.of(clearance.between(big, small), clearance.between(small, big).swapped())) {
+        for (Gap gap : List.of(
+                clearance.between(big, small), clearance.between(small, big).swapped())) {
             // Out through the nearest side takes 200 + 50 − 20 at most, less what the facets stand back.
             assertBetween(-231, -70, gap.upperMm(), "upper");
             assertBetween(-231, -225, gap.lowerMm(), "lower");
@@ -313,7 +313,8 @@ class MeshClearanceTest {
         Mesh body = SampleMeshes.prism(new double[] {18, 16, 72, 64, 40, 70}, new int[] {0, 1, 2}, 10, 100);
         assertEquals(Sufficiency.SHORT, judged(clearance.between(body, ell)));
         Mesh channel = SampleMeshes.channel().moved(Move.shift(-200, -20, 35));
-        Mesh around = channel.moved(Move.turn(Math.atan2(80, 90), Vector3D.ZERO)).moved(Move.shift(18, 16, 0));
+        Mesh around =
+                channel.moved(Move.turn(Math.atan2(80, 90), Vector3D.ZERO)).moved(Move.shift(18, 16, 0));
         assertEquals(Sufficiency.SHORT, judged(clearance.between(around, ell)));
         // A sheet flush on the outer side, across the seam, is parted from both by its own plane.
         Mesh outside = SampleMeshes.sound(new double[] {-10, 0, 10, 250, 0, 10, 250, 0, 100}, 0, 1, 2);

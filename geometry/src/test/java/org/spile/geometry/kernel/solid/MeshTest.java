@@ -102,7 +102,8 @@ class MeshTest {
         assertTrue(found.stream().allMatch(flaw -> flaw.kind() == Kind.SELF_CROSSING), found::toString);
         // Half way up the tip the front side runs from (50, 15) to (70, 15), all in the triangle below the diagonal.
         MeshFlaw front = found.stream()
-                .filter(flaw -> flaw.triangles().equals(List.of(2, 12)) || flaw.triangles().equals(List.of(2, 14)))
+                .filter(flaw -> flaw.triangles().equals(List.of(2, 12))
+                        || flaw.triangles().equals(List.of(2, 14)))
                 .filter(flaw -> Math.abs(flaw.at().getY() - 15) < 1e-6)
                 .findFirst()
                 .orElseThrow();
@@ -137,7 +138,8 @@ class MeshTest {
         // One of the two inside out is found though they touch.
         List<MeshFlaw> mixed = flaws(atEdge, SampleMeshes.joined(8, BOX, SampleMeshes.turned(BOX)));
         assertTrue(mixed.stream()
-                .anyMatch(flaw -> flaw.kind() == Kind.INSIDE_OUT && flaw.triangles().equals(List.of(12))));
+                .anyMatch(flaw ->
+                        flaw.kind() == Kind.INSIDE_OUT && flaw.triangles().equals(List.of(12))));
     }
 
     @Test
@@ -148,15 +150,15 @@ class MeshTest {
         assertEquals(
                 List.of(Kind.NO_SUCH_POINT, Kind.NO_SUCH_POINT, Kind.NO_PLACE, Kind.NO_PLACE, Kind.NO_AREA),
                 found.stream().limit(5).map(MeshFlaw::kind).toList());
-        assertEquals(List.of(List.of(11), List.of(12), List.of(13), List.of(14), List.of(15)), found.stream()
-                .limit(5)
-                .map(MeshFlaw::triangles)
-                .toList());
+        assertEquals(
+                List.of(List.of(11), List.of(12), List.of(13), List.of(14), List.of(15)),
+                found.stream().limit(5).map(MeshFlaw::triangles).toList());
         assertTrue(Double.isNaN(found.get(0).at().getX()));
         assertEquals(2e6, found.get(3).at().getX());
         assertFlaw(found.get(4), Kind.NO_AREA, List.of(15), 100.0 / 3, 0, 100);
         // What is wrong with the rest is told beside it.
-        assertEquals(3, found.stream().filter(flaw -> flaw.kind() == Kind.OPEN_EDGE).count());
+        assertEquals(
+                3, found.stream().filter(flaw -> flaw.kind() == Kind.OPEN_EDGE).count());
         assertEquals(Kind.EMPTY, refused(CUBE).get(0).kind());
         assertThrows(IllegalArgumentException.class, () -> Mesh.of(new double[4], new int[3]));
         assertThrows(IllegalArgumentException.class, () -> Mesh.of(CUBE, new int[4]));
@@ -175,7 +177,8 @@ class MeshTest {
         int[] own = new int[BOX.length];
         Arrays.setAll(own, k -> k);
         assertFalse(SampleMeshes.sound(loose, own).isClosed());
-        Mesh welded = assertInstanceOf(MeshResult.Sound.class, Mesh.of(loose, own, 1e-3)).mesh();
+        Mesh welded = assertInstanceOf(MeshResult.Sound.class, Mesh.of(loose, own, 1e-3))
+                .mesh();
         assertTrue(welded.isClosed(), () -> welded.flaws().toString());
         for (int k = 0; k < own.length; k++) {
             Vector3D given = Vector3D.of(loose[3 * k], loose[3 * k + 1], loose[3 * k + 2]);
@@ -183,7 +186,9 @@ class MeshTest {
         }
         double[] exact = new double[3 * BOX.length];
         Arrays.setAll(exact, k -> CUBE[3 * BOX[k / 3] + k % 3]);
-        assertTrue(assertInstanceOf(MeshResult.Sound.class, Mesh.of(exact, own, 0)).mesh().isClosed());
+        assertTrue(assertInstanceOf(MeshResult.Sound.class, Mesh.of(exact, own, 0))
+                .mesh()
+                .isClosed());
         assertTrue(SampleMeshes.sound(exact, own).isClosed());
     }
 
@@ -197,9 +202,11 @@ class MeshTest {
 
     @Test
     void volumesAndSidesAgreeWithCommonsGeometry() {
-        Move move = Move.about(Vector3D.of(10, 20, 30), Vector3D.of(1, 2, 3), 0.7).then(Move.shift(5000, -3000, 800));
+        Move move =
+                Move.about(Vector3D.of(10, 20, 30), Vector3D.of(1, 2, 3), 0.7).then(Move.shift(5000, -3000, 800));
         int inside = 0;
-        for (Mesh mesh : List.of(SampleMeshes.ell().moved(move), SampleMeshes.icosphere(150, 2).moved(move))) {
+        for (Mesh mesh : List.of(
+                SampleMeshes.ell().moved(move), SampleMeshes.icosphere(150, 2).moved(move))) {
             assertTrue(mesh.isClosed());
             RegionBSPTree3D tree = byCommonsGeometry(mesh);
             assertEquals(tree.getSize(), mesh.volumeMm3().orElseThrow(), 1e-7 * tree.getSize());
@@ -246,7 +253,13 @@ class MeshTest {
 
     @Test
     void aConvexMeshIsKnownAsSuch() {
-        assertEquals(8, SampleMeshes.box(0, 0, 0, 10, 20, 30).convex().orElseThrow().vertices().size());
+        assertEquals(
+                8,
+                SampleMeshes.box(0, 0, 0, 10, 20, 30)
+                        .convex()
+                        .orElseThrow()
+                        .vertices()
+                        .size());
         assertTrue(SampleMeshes.ell().convex().isEmpty());
         assertTrue(SampleMeshes.icosphere(10, 1).convex().isPresent());
         assertTrue(SampleMeshes.icosphere(10, 2).convex().isEmpty(), "too many triangles");

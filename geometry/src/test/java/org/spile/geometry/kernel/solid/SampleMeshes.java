@@ -119,11 +119,26 @@ public final class SampleMeshes {
             points.add(Vector3D.of(p).withNorm(radius));
         }
         List<int[]> faces = new ArrayList<>(List.of(
-                new int[] {0, 11, 5}, new int[] {0, 5, 1}, new int[] {0, 1, 7}, new int[] {0, 7, 10},
-                new int[] {0, 10, 11}, new int[] {1, 5, 9}, new int[] {5, 11, 4}, new int[] {11, 10, 2},
-                new int[] {10, 7, 6}, new int[] {7, 1, 8}, new int[] {3, 9, 4}, new int[] {3, 4, 2},
-                new int[] {3, 2, 6}, new int[] {3, 6, 8}, new int[] {3, 8, 9}, new int[] {4, 9, 5},
-                new int[] {2, 4, 11}, new int[] {6, 2, 10}, new int[] {8, 6, 7}, new int[] {9, 8, 1}));
+                new int[] {0, 11, 5},
+                new int[] {0, 5, 1},
+                new int[] {0, 1, 7},
+                new int[] {0, 7, 10},
+                new int[] {0, 10, 11},
+                new int[] {1, 5, 9},
+                new int[] {5, 11, 4},
+                new int[] {11, 10, 2},
+                new int[] {10, 7, 6},
+                new int[] {7, 1, 8},
+                new int[] {3, 9, 4},
+                new int[] {3, 4, 2},
+                new int[] {3, 2, 6},
+                new int[] {3, 6, 8},
+                new int[] {3, 8, 9},
+                new int[] {4, 9, 5},
+                new int[] {2, 4, 11},
+                new int[] {6, 2, 10},
+                new int[] {8, 6, 7},
+                new int[] {9, 8, 1}));
         for (int level = 0; level < levels; level++) {
             faces = cut(faces, points, radius);
         }
