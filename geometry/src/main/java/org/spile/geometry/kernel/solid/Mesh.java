@@ -1,6 +1,7 @@
 package org.spile.geometry.kernel.solid;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,16 +32,26 @@ public final class Mesh {
     private final TriangleTree tree;
     private final List<MeshFlaw> flaws;
     private final int[] shellFirsts;
+    private final int[] shellOf;
     private final boolean closed;
     private final Optional<ConvexPolyhedron> hull;
     private final Box3 bounds;
 
-    private Mesh(double[] triangles, int[] corners, TriangleTree tree, List<MeshFlaw> flaws, int[] shellFirsts) {
+    Mesh(double[] triangles, int[] corners, TriangleTree tree, List<MeshFlaw> flaws, Collection<List<Integer>> shells) {
         this.triangles = triangles;
         this.corners = corners;
         this.tree = tree;
         this.flaws = flaws;
-        this.shellFirsts = shellFirsts;
+        this.shellFirsts = new int[shells.size()];
+        this.shellOf = new int[corners.length / 3];
+        int shell = 0;
+        for (List<Integer> members : shells) {
+            shellFirsts[shell] = members.get(0);
+            for (int t : members) {
+                shellOf[t] = shell;
+            }
+            shell++;
+        }
         this.closed = flaws.stream().allMatch(flaw -> flaw.kind().effect() == MeshFlaw.Effect.NOTED);
         this.bounds = tree.bounds();
         this.hull = isConvex() ? Optional.of(ConvexPolyhedron.hull(points())) : Optional.empty();
@@ -52,6 +63,7 @@ public final class Mesh {
         this.tree = from.tree.over(moved);
         this.flaws = flaws;
         this.shellFirsts = from.shellFirsts;
+        this.shellOf = from.shellOf;
         this.closed = from.closed;
         this.bounds = tree.bounds();
         this.hull = hull;
@@ -88,47 +100,7 @@ public final class Mesh {
             throw new IllegalArgumentException("points are joined within 1e-9 to " + MOST_WELD_MM
                     + " mm, or 0 if they are equal, not within " + weldMm + " mm");
         }
-        MeshPoints given = new MeshPoints(points, corners, weldMm);
-        List<MeshFlaw> flaws = new ArrayList<>(given.flaws());
-        MeshEdges edges = new MeshEdges(given.triangles(), given.joined(), given.placed());
-        flaws.addAll(edges.flaws());
-        int[] sound = given.sound();
-        TriangleTree tree = null;
-        if (sound.length > 0) {
-            tree = new TriangleTree(named(given.triangles(), sound));
-            flaws.addAll(new MeshMeetings(given.triangles(), given.joined(), sound, tree).flaws());
-        }
-        if (tree == null || !given.flaws().isEmpty()) {
-            return new MeshResult.Refused(flaws);
-        }
-        flaws.addAll(new MeshShells(given.triangles(), judged(edges, flaws)).flaws());
-        int[] firsts =
-                edges.shells().keySet().stream().mapToInt(Integer::intValue).toArray();
-        return new MeshResult.Sound(new Mesh(given.triangles(), given.joined(), tree, List.copyOf(flaws), firsts));
-    }
-
-    private static double[] named(double[] triangles, int[] names) {
-        double[] some = new double[9 * names.length];
-        for (int i = 0; i < names.length; i++) {
-            System.arraycopy(triangles, 9 * names[i], some, 9 * i, 9);
-        }
-        return some;
-    }
-
-    /** The shells whose facing can be judged: those that have no open edge and cross nothing. */
-    private static Map<Integer, List<Integer>> judged(MeshEdges edges, List<MeshFlaw> flaws) {
-        boolean[] faulty = new boolean
-                [edges.shells().values().stream().mapToInt(List::size).sum()];
-        flaws.stream()
-                .filter(flaw -> flaw.kind().effect() == MeshFlaw.Effect.NO_INSIDE)
-                .forEach(flaw -> flaw.triangles().forEach(t -> faulty[t] = true));
-        Map<Integer, List<Integer>> judged = new TreeMap<>();
-        edges.shells().forEach((first, members) -> {
-            if (members.stream().noneMatch(t -> faulty[t])) {
-                judged.put(first, members);
-            }
-        });
-        return judged;
+        return MeshSurvey.of(points, corners, weldMm);
     }
 
     /**
@@ -250,6 +222,16 @@ public final class Mesh {
      */
     public int shellFirst(int shell) {
         return shellFirsts[shell];
+    }
+
+    /**
+     * The shell of a triangle.
+     *
+     * @param triangle index from 0
+     * @return index of the shell, from 0
+     */
+    public int shellOf(int triangle) {
+        return shellOf[triangle];
     }
 
     /**

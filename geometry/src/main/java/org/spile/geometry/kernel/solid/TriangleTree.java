@@ -221,10 +221,11 @@ public final class TriangleTree {
      * @param ny the normal
      * @param nz the normal
      * @param offMm the plane's distance from the origin along the normal
+     * @param slackMm how near the plane counts as meeting it
      * @return whether the box reaches to both sides of the plane or touches it
      */
-    public boolean meetsPlane(int node, double nx, double ny, double nz, double offMm) {
-        return reach(node, nx, ny, nz) >= offMm && -reach(node, -nx, -ny, -nz) <= offMm;
+    public boolean meetsPlane(int node, double nx, double ny, double nz, double offMm, double slackMm) {
+        return reach(node, nx, ny, nz) >= offMm - slackMm && -reach(node, -nx, -ny, -nz) <= offMm + slackMm;
     }
 
     /** How far a node's box reaches in a direction. */
