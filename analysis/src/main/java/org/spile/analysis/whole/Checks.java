@@ -7,6 +7,7 @@ import org.spile.analysis.finding.Check;
 import org.spile.analysis.finding.Finding;
 import org.spile.analysis.finding.Findings;
 import org.spile.analysis.fit.Fit;
+import org.spile.analysis.fit.OnTheWay;
 import org.spile.analysis.fit.Road;
 import org.spile.geometry.house.House;
 
@@ -18,6 +19,7 @@ public final class Checks {
     public static List<Check> all() {
         List<Check> all = new ArrayList<>();
         all.add(new Fit());
+        all.add(new OnTheWay());
         all.add(new Road());
         all.add(new Duct(Fit::standing));
         all.addAll(Unanswered.questions());

@@ -21,7 +21,6 @@ final class Unanswered {
 
     static List<Check> questions() {
         return List.of(
-                new OpenQuestion("travel", Unanswered::travel),
                 new OpenQuestion("remove", Unanswered::remove),
                 new OpenQuestion("air", Unanswered::air),
                 new OpenQuestion("moisture", Unanswered::moisture),
@@ -32,21 +31,6 @@ final class Unanswered {
     /** A file has no order of its own, so what is named first mustn't depend on it. */
     private static <T> Collection<T> byName(Map<String, T> things) {
         return new TreeMap<>(things).values();
-    }
-
-    private static Optional<Need> travel(ToldHouse told) {
-        long doors = told.rooms().values().stream()
-                .flatMap(room -> room.openings().values().stream())
-                .filter(opening ->
-                        opening.hinge().isPresent() || opening.slides().isPresent())
-                .count();
-        if (told.movers().isEmpty() && doors == 0) {
-            return Optional.empty();
-        }
-        String question =
-                "Whether everything stays clear while " + counted(told.movers().size(), "mover") + " and "
-                        + counted(doors, "door") + " are on their way (each stance holds them where they rest)";
-        return Optional.of(new Need(told.movers().isEmpty() ? "rooms" : "movers", question, List.of()));
     }
 
     private static Optional<Need> remove(ToldHouse told) {

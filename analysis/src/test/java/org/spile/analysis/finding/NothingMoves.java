@@ -2,9 +2,11 @@ package org.spile.analysis.finding;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import org.spile.geometry.house.Scene;
 import org.spile.geometry.house.Travels;
+import org.spile.geometry.kernel.clearance.Travel;
 
 /**
  * A house made by hand in which nothing moves.
@@ -40,6 +42,21 @@ public record NothingMoves(Function<String, Scene> scenes) implements Travels {
     @Override
     public List<Crossing> crossings() {
         return List.of();
+    }
+
+    @Override
+    public Optional<Travel> motion(String stance, Map<String, Double> positions, String mover) {
+        throw new IllegalArgumentException("no mover \"" + mover + "\"");
+    }
+
+    @Override
+    public List<String> carried(String mover) {
+        throw new IllegalArgumentException("no mover \"" + mover + "\"");
+    }
+
+    @Override
+    public Scene drawnAway(String stance, String trailer, double mm) {
+        throw new IllegalArgumentException("trailer \"" + trailer + "\" doesn't dock");
     }
 
     @Override

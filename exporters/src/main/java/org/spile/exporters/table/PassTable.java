@@ -22,9 +22,17 @@ final class PassTable {
                     finding.margin().map(FindingText::quantity).orElse("-"),
                     finding.worst().map(FindingText::quantity).orElse("-"),
                     FindingText.title(finding)
+                            + place(finding)
                             + (finding.margin().isPresent() ? "" : " (" + sentence(finding.because()) + ")")));
         }
         return new PassTable(rows);
+    }
+
+    /** Where along a run or a way it is least. */
+    private static String place(Finding finding) {
+        return finding.where()
+                .map(where -> ", at " + FindingText.quantity(where.position()))
+                .orElse("");
     }
 
     private static String sentence(String says) {

@@ -6,7 +6,10 @@ import org.spile.geometry.house.spot.FirstOrder;
 import org.spile.geometry.house.spot.Rigid;
 import org.spile.geometry.house.spot.Spot;
 import org.spile.geometry.house.spot.Way;
+import org.spile.geometry.kernel.clearance.Hinge;
+import org.spile.geometry.kernel.clearance.Travel;
 import org.spile.geometry.kernel.measure.Stack;
+import org.spile.geometry.kernel.solid.Move;
 
 /** How a mover moves from where it is placed, in the frame of its trailer. */
 sealed interface Motion {
@@ -15,6 +18,9 @@ sealed interface Motion {
 
     /** The motion to a position. */
     Rigid to(Stack position);
+
+    /** The same as a travel with every reading at its value, in another frame. */
+    Travel travel(Move frame);
 
     /** Unit of a position, for what is said about it. */
     String unit();
@@ -30,6 +36,11 @@ sealed interface Motion {
         @Override
         public Rigid to(Stack position) {
             return Rigid.turn(pin, axis, position);
+        }
+
+        @Override
+        public Travel travel(Move frame) {
+            return new Hinge(frame.apply(pin.at()), frame.applyDirection(axis).normalize());
         }
 
         @Override
@@ -66,6 +77,15 @@ sealed interface Motion {
                 left = left.minus(here);
             }
             return Rigid.shift(by);
+        }
+
+        @Override
+        public Travel travel(Move frame) {
+            return new org.spile.geometry.kernel.clearance.Slide(legs.stream()
+                    .map(leg -> new org.spile.geometry.kernel.clearance.Slide.Leg(
+                            frame.applyDirection(leg.way().unit()).normalize(),
+                            Math.max(0, leg.travel().valueMm())))
+                    .toList());
         }
 
         @Override

@@ -9,8 +9,10 @@ import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.spile.geometry.house.spot.Rigid;
 import org.spile.geometry.house.spot.Shape;
+import org.spile.geometry.house.spot.Spot;
 import org.spile.geometry.kernel.measure.Stack;
 import org.spile.geometry.kernel.solid.Body;
+import org.spile.geometry.kernel.solid.Move;
 
 /** The model in one stance, in the site frame. */
 final class SceneModel implements Scene {
@@ -18,6 +20,7 @@ final class SceneModel implements Scene {
     private final String stance;
     private final Map<String, Double> positions;
     private final Map<String, Rigid> trailers;
+    private final String leaving;
     private final Map<String, Part> parts = new LinkedHashMap<>();
     private final List<CavitySpace> cavities = new ArrayList<>();
     private final List<RoomSpace> rooms = new ArrayList<>();
@@ -30,25 +33,38 @@ final class SceneModel implements Scene {
 
     /** The stance with some movers at other positions. */
     static SceneModel with(Model model, String stance, Map<String, Double> positions) {
+        return new SceneModel(model, stance, positions, there(model, stance), "");
+    }
+
+    private static Map<String, Rigid> there(Model model, String stance) {
         Map<String, Rigid> trailers = new LinkedHashMap<>();
         for (String id : model.spaces().trailers().keySet()) {
             if (!model.stances().away(stance, id)) {
                 model.docking().toSite(id).ifPresent(rigid -> trailers.put(id, rigid));
             }
         }
-        return new SceneModel(model, stance, positions, trailers);
+        return trailers;
+    }
+
+    /** The stance with a trailer shifted, and without what comes out when it leaves. */
+    static SceneModel drawnAway(Model model, String stance, String trailer, Vector3D by) {
+        Map<String, Rigid> trailers = there(model, stance);
+        trailers.computeIfPresent(trailer, (id, rigid) -> rigid.then(Rigid.shift(Spot.of(by))));
+        return new SceneModel(model, stance, Map.of(), trailers, trailer);
     }
 
     /** One trailer of the stance in its own frame. */
     static SceneModel alone(Model model, String stance, String trailer) {
-        return new SceneModel(model, stance, Map.of(), Map.of(trailer, Rigid.NONE));
+        return new SceneModel(model, stance, Map.of(), Map.of(trailer, Rigid.NONE), "");
     }
 
-    private SceneModel(Model model, String stance, Map<String, Double> positions, Map<String, Rigid> trailers) {
+    private SceneModel(
+            Model model, String stance, Map<String, Double> positions, Map<String, Rigid> trailers, String leaving) {
         this.model = model;
         this.stance = stance;
         this.positions = Collections.unmodifiableMap(new LinkedHashMap<>(positions));
         this.trailers = trailers;
+        this.leaving = leaving;
         model.pieces().stream().filter(this::here).forEach(piece -> parts.put(piece.id(), part(piece)));
         spaces();
         for (Opening opening : model.openings()) {
@@ -79,7 +95,19 @@ final class SceneModel implements Scene {
 
     private boolean here(Piece piece) {
         return trailers.containsKey(piece.trailer())
-                && (piece.needs().isEmpty() || trailers.containsKey(piece.needs()));
+                && (piece.needs().isEmpty() || (trailers.containsKey(piece.needs()) && !comesOut(piece)));
+    }
+
+    /** What parts a joint is out as soon as one of the two leaves. */
+    private boolean comesOut(Piece piece) {
+        return !leaving.isEmpty()
+                && (piece.needs().equals(leaving) || piece.trailer().equals(leaving));
+    }
+
+    /** From a mover's trailer to the site, with the motion of what it rides; absent if its trailer isn't there. */
+    Optional<Move> frame(MoverPlace place) {
+        return Optional.ofNullable(trailers.get(place.stood().in().trailer()))
+                .map(rigid -> moved(place.rides()).then(rigid).nominal());
     }
 
     private Part part(Piece piece) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.spile.geometry.kernel.clearance.Travel;
 import org.spile.geometry.kernel.measure.Stack;
 
 /** Everything that moves in a house, and the house with movers anywhere on their way. */
@@ -28,6 +29,31 @@ public interface Travels {
      * @throws IllegalArgumentException if there is no such stance or mover
      */
     Scene scene(String stance, Map<String, Double> positions);
+
+    /**
+     * A mover's own motion in the site frame, counted from where it stands shut; what it rides stands where the stance or
+     * {@code positions} have it.
+     *
+     * @param positions of other movers that are elsewhere
+     * @return absent if its trailer isn't there
+     * @throws IllegalArgumentException if there is no such stance or mover
+     */
+    Optional<Travel> motion(String stance, Map<String, Double> positions, String mover);
+
+    /**
+     * Ids of the parts that move with a mover: its own, and those of what rides it.
+     *
+     * @throws IllegalArgumentException if there is no such mover
+     */
+    List<String> carried(String mover);
+
+    /**
+     * A stance with a trailer drawn away from its dock, what comes out for the road being out.
+     *
+     * @param mm how far
+     * @throws IllegalArgumentException if there is no such stance, or the trailer doesn't dock
+     */
+    Scene drawnAway(String stance, String trailer, double mm);
 
     /**
      * A trailer by itself with what is on it, its movers as a stance has them, in its own frame.

@@ -8,6 +8,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.spile.geometry.house.spot.Axis;
 import org.spile.geometry.house.spot.Plan;
 import org.spile.geometry.house.spot.Span;
+import org.spile.geometry.kernel.clearance.Travel;
 import org.spile.geometry.kernel.solid.Move;
 
 /** What moves in a model. */
@@ -74,6 +75,43 @@ final class TravelsModel implements Travels {
             throw new IllegalArgumentException("no trailer \"" + trailer + "\"");
         }
         return SceneModel.alone(model, stance, trailer);
+    }
+
+    @Override
+    public Optional<Travel> motion(String stance, Map<String, Double> positions, String mover) {
+        MoverPlace place = place(mover);
+        return SceneModel.with(model, stance, positions)
+                .frame(place)
+                .map(frame ->
+                        place.motion().travel(place.stood().turn().nominal().then(frame)));
+    }
+
+    @Override
+    public List<String> carried(String mover) {
+        place(mover);
+        return model.pieces().stream()
+                .filter(piece -> rides(piece.mover(), mover))
+                .map(Piece::id)
+                .toList();
+    }
+
+    private boolean rides(String rider, String mover) {
+        String at = rider;
+        while (!at.isEmpty() && !at.equals(mover)) {
+            MoverPlace place = model.movers().get(at);
+            at = place == null ? "" : place.rides();
+        }
+        return at.equals(mover);
+    }
+
+    @Override
+    public Scene drawnAway(String stance, String trailer, double mm) {
+        checked(stance);
+        Approach approach = approaches.stream()
+                .filter(there -> there.trailer().equals(trailer))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("trailer \"" + trailer + "\" doesn't dock"));
+        return SceneModel.drawnAway(model, stance, trailer, approach.away().multiply(mm));
     }
 
     @Override
