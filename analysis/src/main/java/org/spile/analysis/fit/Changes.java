@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.spile.geometry.house.Part;
+import org.spile.geometry.house.PartKind;
 import org.spile.geometry.house.Scene;
 import org.spile.geometry.kernel.solid.Body;
 import org.spile.geometry.kernel.solid.Box3;
@@ -25,7 +26,13 @@ final class Changes {
 
     private Changes() {}
 
-    static Changes between(Scene before, Scene after) {
+    /**
+     * Compares two scenes.
+     *
+     * @param sways whether units may shift on the road: then they stand less surely there than elsewhere
+     */
+    static Changes between(Scene before, Scene after, boolean sways) {
+        boolean shaken = sways && before.road() != after.road();
         Changes changes = new Changes();
         Map<String, Part> old = new LinkedHashMap<>();
         before.parts().forEach(part -> old.put(part.id(), part));
@@ -33,7 +40,7 @@ final class Changes {
             Part was = old.remove(part.id());
             if (was == null) {
                 changes.add(part);
-            } else if (!same(was.body(), part.body())) {
+            } else if ((shaken && part.kind() == PartKind.UNIT) || !same(was.body(), part.body())) {
                 changes.add(was);
                 changes.add(part);
             }

@@ -39,7 +39,10 @@ record Sweep(Site site, List<Answer> answers) {
         Site narrowed = site;
         List<Answer> answers = new ArrayList<>();
         for (Sweep other : known) {
-            Changes changes = Changes.between(other.site.scene(), site.scene());
+            Changes changes = Changes.between(
+                    other.site.scene(),
+                    site.scene(),
+                    site.house().told().limits().sways().isPresent());
             narrowed = narrowed.narrowed(changes);
             for (Answer answer : other.answers) {
                 if (answer.holdsAfter(changes)) {

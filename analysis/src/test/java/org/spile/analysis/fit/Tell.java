@@ -107,8 +107,7 @@ final class Tell {
     }
 
     ToldHouse done() {
-        ToldLimits limits =
-                new ToldLimits(clearance, Optional.empty(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+        ToldLimits limits = ToldLimits.only(clearance);
         return new ToldHouse(
                 "by hand",
                 new ToldProject("", "", ""),

@@ -77,8 +77,7 @@ record BareHouse(ToldHouse told) implements House {
 
     static ToldHouse told(
             Map<String, ToldTrailer> trailers, Map<String, ToldUnit> units, Optional<ToldClimate> climate) {
-        ToldLimits limits = new ToldLimits(
-                Optional.empty(), Optional.empty(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+        ToldLimits limits = ToldLimits.only(Optional.empty());
         return new ToldHouse(
                 "bare",
                 new ToldProject("", "", ""),

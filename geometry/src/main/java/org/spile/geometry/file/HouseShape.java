@@ -117,7 +117,7 @@ final class HouseShape {
                 values.map(MASSES),
                 values.map(MATERIALS),
                 values.maybe(CLIMATE),
-                values.or(LIMITS, LimitsShape.none()),
+                values.or(LIMITS, ToldLimits.none()),
                 values.map(STANCES),
                 values.map(SITUATIONS),
                 values.map(OPTIONS));

@@ -2,7 +2,6 @@ package org.spile.geometry.file;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.spile.geometry.house.told.ToldLimits;
 import org.spile.geometry.kernel.measure.Band;
 import org.spile.geometry.kernel.measure.Kind;
@@ -38,11 +37,24 @@ final class LimitsShape {
             "T",
             "the greatest size on the road");
 
+    private static final Key<Reading> WARMS = Key.of(
+                    "warms", Quantity.of(Kind.WARMING), "F", "how much warmer or colder it gets than when it was built")
+            .unsaid("0 K");
+    private static final Key<Reading> DAMPS = Key.of(
+                    "damps",
+                    Quantity.of(Kind.RATIO),
+                    "F",
+                    "how much damper or drier its wood gets than when it was built")
+            .unsaid("0 %");
+    private static final Key<Reading> SWAYS = Key.of(
+                    "sways", Quantity.distance(), "F", "how far a unit may shift on the road, every way")
+            .unsaid("0");
+
     static final Shape<ToldLimits> SHAPE = Shape.of(
             "limits",
             "limits",
             "What you demand.",
-            List.of(CLEARANCE, HEADROOM, NOISE, FLOW, VELOCITY, COUPLING, AXLE, ROAD),
+            List.of(CLEARANCE, HEADROOM, NOISE, FLOW, VELOCITY, COUPLING, AXLE, ROAD, WARMS, DAMPS, SWAYS),
             values -> new ToldLimits(
                     values.maybe(CLEARANCE),
                     values.maybe(HEADROOM),
@@ -51,17 +63,14 @@ final class LimitsShape {
                     values.map(VELOCITY),
                     values.map(COUPLING),
                     values.map(AXLE),
-                    values.map(ROAD)));
+                    values.map(ROAD),
+                    values.maybe(WARMS),
+                    values.maybe(DAMPS),
+                    values.maybe(SWAYS)));
 
     private LimitsShape() {}
 
     private static Key<Map<String, Reading>> byRoom(String name, Kind kind, String asked, String says) {
         return Key.of(name, new NamedForm<>(KeyNames.things("room", "rooms"), Quantity.of(kind)), asked, says);
-    }
-
-    /** Nothing demanded. */
-    static ToldLimits none() {
-        return new ToldLimits(
-                Optional.empty(), Optional.empty(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
     }
 }

@@ -25,11 +25,20 @@ final class MaterialShape {
                     "tolerance", new ToleranceForm(), "F", "of its thickness, where a layer doesn't say its own")
             .unsaid("as shipped");
 
+    private static final Key<Reading> STIFF = Key.of(
+                    "stiff", Quantity.positive(Kind.STIFFNESS), "F", "its modulus of elasticity")
+            .unsaid("as shipped");
+    private static final Key<Reading> GROWS = Key.of("grows", Quantity.of(Kind.EXPANSION), "F", "its growth with heat")
+            .unsaid("as shipped");
+    private static final Key<Reading> SWELLS = Key.of(
+                    "swells", Quantity.of(Kind.RATIO), "F", "its growth across the grain for 1 % more water in it")
+            .unsaid("as shipped");
+
     static final Shape<ToldMaterial> SHAPE = Shape.of(
             "material",
             "a material",
             "What a layer is made of; each value left out is the shipped one, if there is one.",
-            List.of(CONDUCTS, VAPOUR, DENSITY, ROUGH, EMITS, TOLERANCE),
+            List.of(CONDUCTS, VAPOUR, DENSITY, ROUGH, EMITS, TOLERANCE, STIFF, GROWS, SWELLS),
             values -> new ToldMaterial(
                     values.path(),
                     values.id(),
@@ -38,7 +47,10 @@ final class MaterialShape {
                     values.maybe(DENSITY),
                     values.maybe(ROUGH),
                     values.maybe(EMITS),
-                    values.maybe(TOLERANCE)));
+                    values.maybe(TOLERANCE),
+                    values.maybe(STIFF),
+                    values.maybe(GROWS),
+                    values.maybe(SWELLS)));
 
     private MaterialShape() {}
 }

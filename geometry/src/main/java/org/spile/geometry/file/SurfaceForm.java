@@ -26,6 +26,9 @@ record SurfaceForm(Shape<ToldSurface> shape, Quantity level, boolean drops) impl
             Key.of("linings", Layers.list(), "F M", "what comes in front of it, from the air to the surface");
     private static final Key<List<ToldLayer>> LAYERS =
             Key.of("layers", Layers.list(), "F M T", "what lies behind it, from the inside out");
+    private static final Key<Reading> SAG = Key.of(
+                    "sag", Quantity.distance(), "F", "how far it may hang through in use")
+            .unsaid("0");
     private static final Key<Reading> DROP =
             Key.of("drop", Quantity.signed(), "F", "how far it is lowered").unsaid("0");
 
@@ -37,7 +40,7 @@ record SurfaceForm(Shape<ToldSurface> shape, Quantity level, boolean drops) impl
                 "level-surface",
                 "a surface",
                 "A ceiling or a floor.",
-                List.of(at, PROFILE, LININGS, LAYERS, DROP),
+                List.of(at, PROFILE, LININGS, LAYERS, DROP, SAG),
                 values -> make(values, at, true));
         return new SurfaceForm(shape, level, true);
     }
@@ -51,7 +54,7 @@ record SurfaceForm(Shape<ToldSurface> shape, Quantity level, boolean drops) impl
                 "surface",
                 "a surface",
                 "A roof, a top or a side.",
-                List.of(at, PROFILE, LININGS, LAYERS),
+                List.of(at, PROFILE, LININGS, LAYERS, SAG),
                 values -> make(values, at, false));
         return new SurfaceForm(shape.hint("drop", "Only a ceiling or a floor can be lowered."), level, false);
     }
@@ -71,7 +74,8 @@ record SurfaceForm(Shape<ToldSurface> shape, Quantity level, boolean drops) impl
                 values.list(PROFILE),
                 values.list(LININGS),
                 values.list(LAYERS),
-                drops ? Optional.of(values.or(DROP, Kind.LENGTH, 0)) : Optional.empty());
+                drops ? Optional.of(values.or(DROP, Kind.LENGTH, 0)) : Optional.empty(),
+                values.maybe(SAG));
     }
 
     @Override
@@ -82,7 +86,8 @@ record SurfaceForm(Shape<ToldSurface> shape, Quantity level, boolean drops) impl
         Optional<Reading> drop =
                 drops ? Optional.of(Reading.byDefault(spot.path() + ".drop", Kind.LENGTH, 0)) : Optional.empty();
         return level.read(spot, scribe)
-                .map(at -> new ToldSurface(spot.path(), Optional.of(at), List.of(), List.of(), List.of(), drop));
+                .map(at -> new ToldSurface(
+                        spot.path(), Optional.of(at), List.of(), List.of(), List.of(), drop, Optional.empty()));
     }
 
     @Override

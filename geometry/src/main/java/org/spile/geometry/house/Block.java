@@ -38,6 +38,10 @@ record Block(Span x, Span y, Span z) {
         return Loft.box(x, y, z);
     }
 
+    Block lifted(Stack by) {
+        return with(Axis.Z, new Span(z.low().plus(by), z.high().plus(by)));
+    }
+
     /** Every face further out by a thickness. */
     Block wrapped(Stack thick) {
         return new Block(wrapped(x, thick), wrapped(y, thick), wrapped(z, thick));

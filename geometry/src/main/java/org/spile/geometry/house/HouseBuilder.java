@@ -24,6 +24,7 @@ final class HouseBuilder {
     private final Names names;
     private final Troubles troubles;
     private final Readings readings;
+    private final Moved moved;
 
     private final List<Pathway> before;
 
@@ -34,7 +35,8 @@ final class HouseBuilder {
         this.materials = Materials.shipped().with(told.materials().values());
         this.names = new Names(told);
         this.troubles = new Troubles(names.order());
-        this.readings = new Readings(values, materials);
+        this.readings = new Readings(values, materials, told.limits().damps());
+        this.moved = new Moved(told, materials, readings);
     }
 
     /**
@@ -58,7 +60,7 @@ final class HouseBuilder {
         Map<String, Stood> fixtures = fixtures(spaces, carriers);
         movers.places().forEach((id, place) -> carriers.add(id, place.stood()));
         Set<String> inDucts = inDucts();
-        Units units = new Units(told.units(), inDucts, spaces, carriers, names, readings, troubles);
+        Units units = new Units(told.units(), inDucts, spaces, carriers, names, moved, readings, troubles);
         Terminals terminals = new Terminals(told.terminals(), inDucts, spaces, readings, troubles);
         List<UnitPlace> placed = units.all();
         Paths paths = new Paths(told, spaces, docking, units, terminals, fixtures, names, readings, before, troubles);
@@ -82,7 +84,8 @@ final class HouseBuilder {
                 ways,
                 runs(ways),
                 masses.points(),
-                things.ties());
+                things.ties(),
+                moved.sways());
         return new Resolved.Sound(new HouseModel(told, materials, values, readings, model));
     }
 
@@ -157,8 +160,9 @@ final class HouseBuilder {
         for (Map.Entry<String, ToldFixture> entry : told.fixtures().entrySet()) {
             Optional<Stood> thing = spaces.of(entry.getValue().placed(), false)
                     .flatMap(in -> new Standing(readings, troubles)
+                            .of(entry.getValue().of(), moved)
                             .stand(entry.getValue().placed(), in, Unsaid.STANDS));
-            thing.ifPresent(there -> {
+            thing.map(there -> there.lifted(moved.sag(entry.getKey()))).ifPresent(there -> {
                 stood.put(entry.getKey(), there);
                 carriers.add(entry.getKey(), there);
             });

@@ -3,6 +3,7 @@ package org.spile.geometry.house;
 import java.util.List;
 import java.util.Map;
 import org.spile.geometry.house.duct.DuctRun;
+import org.spile.geometry.house.spot.Spot;
 
 /**
  * Everything worked out before it is put in scenes: pieces in their trailers' frames, and what ties them.
@@ -14,6 +15,7 @@ import org.spile.geometry.house.duct.DuctRun;
  * @param units those that have their own place, in the order of the file
  * @param openings of units and terminals, in the order of the file
  * @param pieces in the order of the file
+ * @param sways how far things shift on the road, by their paths
  * @param ways runs and lines, in the order of the file
  */
 record Model(
@@ -28,4 +30,5 @@ record Model(
         List<Pathway> ways,
         List<DuctRun> runs,
         List<MassPoint> masses,
-        Ties ties) {}
+        Ties ties,
+        Map<String, Spot> sways) {}

@@ -111,7 +111,7 @@ final class SceneModel implements Scene {
     }
 
     private Part part(Piece piece) {
-        Rigid rigid = moved(piece.mover()).then(trailers.get(piece.trailer()));
+        Rigid rigid = sways(piece).then(moved(piece.mover())).then(trailers.get(piece.trailer()));
         Shape shape = piece.shape().moved(rigid);
         Optional<Body> shown = piece.shown()
                 .map(s ->
@@ -126,6 +126,12 @@ final class SceneModel implements Scene {
                 shape.body(),
                 new PartFlex(shape.give()),
                 shown);
+    }
+
+    /** On the road a unit may shift. */
+    private Rigid sways(Piece piece) {
+        Spot by = model.sways().get(piece.thing());
+        return by == null || piece.kind() != PartKind.UNIT || !road() ? Rigid.NONE : Rigid.shift(by);
     }
 
     /** The motion of a mover in this stance, and of what it rides. */

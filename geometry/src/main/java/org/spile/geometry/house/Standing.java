@@ -27,10 +27,23 @@ import org.spile.geometry.kernel.planar.Outline;
 final class Standing {
     private final Readings readings;
     private final Troubles troubles;
+    private final String material;
+    private final Optional<Moved> moved;
 
     Standing(Readings readings, Troubles troubles) {
+        this(readings, troubles, "", Optional.empty());
+    }
+
+    private Standing(Readings readings, Troubles troubles, String material, Optional<Moved> moved) {
         this.readings = readings;
         this.troubles = troubles;
+        this.material = material;
+        this.moved = moved;
+    }
+
+    /** The same for things made of a material that grows with heat and damp. */
+    Standing of(String material, Moved moved) {
+        return new Standing(readings, troubles, material, Optional.of(moved));
     }
 
     /** A thing whose front looks forward. */
@@ -51,6 +64,8 @@ final class Standing {
         boolean turned = placed.turned().isPresent();
         Optional<Plan> drawn = Optional.empty();
         Map<Axis, Stack> own = own(sizes);
+        moved.ifPresent(uses -> uses.growth(placed.path(), material, own)
+                .forEach((axis, growth) -> own.merge(axis, growth, Stack::plus)));
         own.replaceAll((axis, size) -> size.plus(wrap.times(2)));
         if (sizes.outline().isPresent()) {
             drawn = drawn(sizes, deg);

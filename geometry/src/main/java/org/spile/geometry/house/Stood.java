@@ -34,6 +34,20 @@ record Stood(
         return new Stood(placed, in, own, turn, rod, plan, boxes);
     }
 
+    /** The same thing, lower or higher by what it moves in use. */
+    Stood lifted(Stack by) {
+        return by.layers().isEmpty()
+                ? this
+                : new Stood(
+                        placed,
+                        in,
+                        own.lifted(by),
+                        turn,
+                        rod,
+                        plan,
+                        more.stream().map(box -> box.lifted(by)).toList());
+    }
+
     /** Its faces along its own axes. */
     Enclosure faces() {
         return Enclosure.body(placed.id(), in.trailer(), own.x(), own.y(), own.z());

@@ -32,7 +32,11 @@ final class SurfaceReader {
      * @return nothing if it says neither {@code at} nor {@code profile}, or a trouble was found
      */
     Optional<Slope> upright(ToldSurface told, Map<String, Surface> faces, Stack base) {
-        Stack from = base.minus(told.drop().map(readings::of).orElse(Stack.ZERO));
+        Stack sag = told.sag()
+                .map(mm -> InUse.down(told.path() + ".sag", readings.now(mm).value()))
+                .orElse(Stack.ZERO);
+        Stack from =
+                base.minus(told.drop().map(readings::of).orElse(Stack.ZERO)).plus(sag);
         if (told.profile().isEmpty()) {
             return told.at().map(at -> Slope.level(from.plus(readings.of(at))));
         }

@@ -30,6 +30,7 @@ final class Units {
     private final Spaces spaces;
     private final Carriers carriers;
     private final Names names;
+    private final Moved moved;
     private final Readings readings;
     private final Troubles troubles;
     private final Set<String> devices;
@@ -45,6 +46,7 @@ final class Units {
             Spaces spaces,
             Carriers carriers,
             Names names,
+            Moved moved,
             Readings readings,
             Troubles troubles) {
         this.told = told;
@@ -52,6 +54,7 @@ final class Units {
         this.spaces = spaces;
         this.carriers = carriers;
         this.names = names;
+        this.moved = moved;
         this.readings = readings;
         this.troubles = troubles;
     }
@@ -121,8 +124,19 @@ final class Units {
         Optional<Unsaid> unsaid = unsaid(unit, in.get());
         return unsaid.flatMap(
                         u -> new Standing(readings, troubles).stand(unit.placed(), in.get(), u, front(unit), wrap))
+                .map(stood -> stood.lifted(sag(unit)))
                 .map(stood -> fittings.fitted(
                         unit, stood, stood.own().wrapped(within.plus(wrap).times(-1))));
+    }
+
+    /** What hangs from a rail goes down with it, with the one that sags most; what stands on it does so by itself. */
+    private Stack sag(ToldUnit unit) {
+        Stack most = Stack.ZERO;
+        for (String carrier : unit.hungFrom()) {
+            Stack sag = moved.sag(carrier);
+            most = sag.worstLow() < most.worstLow() ? sag : most;
+        }
+        return most;
     }
 
     static List<ToldLayer> layers(ToldUnit unit, boolean within) {

@@ -107,7 +107,7 @@ class FlexTest {
 
     private static double factor(Stack stack, String path) {
         for (Layer layer : stack.layers()) {
-            if (layer.reading().path().equals(path)) {
+            if (layer.reading().path().equals(path) && !layer.moves()) {
                 return layer.factor();
             }
         }

@@ -65,7 +65,8 @@ final class Tell {
                 List.of(),
                 Arrays.asList(linings),
                 List.of(),
-                Optional.of(Reading.byDefault(path + ".drop", Kind.LENGTH, 0)));
+                Optional.of(Reading.byDefault(path + ".drop", Kind.LENGTH, 0)),
+                Optional.empty());
     }
 
     static ToldCavity cavity(Placed placed, Optional<ToldSurface> top) {
@@ -111,8 +112,7 @@ final class Tell {
                 Map.of(),
                 Map.of(),
                 Optional.empty(),
-                new ToldLimits(
-                        Optional.empty(), Optional.empty(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of()),
+                ToldLimits.only(Optional.empty()),
                 Map.of(),
                 Map.of(),
                 Map.of());

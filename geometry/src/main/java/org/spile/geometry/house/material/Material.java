@@ -20,6 +20,7 @@ import org.spile.geometry.kernel.measure.Tolerance;
  * @param emits emissivity of its face, 0..1
  * @param thickness how exact its thickness is if the house doesn't say
  * @param tolerance how exact its thickness is, as the house's own words have it
+ * @param movement how it gives and grows
  * @param source where the shipped values come from; empty if none is shipped
  */
 public record Material(
@@ -33,6 +34,7 @@ public record Material(
         Optional<Reading> emits,
         ThicknessRule thickness,
         Optional<Tolerance> tolerance,
+        Movement movement,
         String source) {
 
     /** What conducts less than this (W/mK) is insulation; our own bound, no source: it parts foams from woods. */

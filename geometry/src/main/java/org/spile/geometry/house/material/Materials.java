@@ -58,6 +58,7 @@ public final class Materials {
                 own.emits().or(base::emits),
                 base.thickness(),
                 own.tolerance().map(Materials::tolerance),
+                base.movement().with(own.stiff(), own.grows(), own.swells()),
                 base.source());
     }
 
@@ -77,6 +78,7 @@ public final class Materials {
                 Optional.empty(),
                 ThicknessRule.NONE,
                 Optional.empty(),
+                Movement.UNKNOWN,
                 "");
     }
 }

@@ -87,6 +87,7 @@ enum ShippedMaterial {
                 Optional.empty(),
                 thickness,
                 Optional.empty(),
+                ShippedMovement.of(id()),
                 source);
     }
 

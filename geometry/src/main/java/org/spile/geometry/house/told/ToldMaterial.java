@@ -12,6 +12,9 @@ import org.spile.geometry.kernel.measure.Reading;
  * @param rough absolute roughness (mm)
  * @param emits emissivity, 0..1
  * @param tolerance of its thickness; a reading of 0 with plus and minus (mm)
+ * @param stiff modulus of elasticity (Pa)
+ * @param grows linear growth with heat (1/K)
+ * @param swells growth across the grain for one hundredth more of its dry mass in water, as a share
  */
 public record ToldMaterial(
         String path,
@@ -21,4 +24,7 @@ public record ToldMaterial(
         Optional<Reading> density,
         Optional<Reading> rough,
         Optional<Reading> emits,
-        Optional<Reading> tolerance) {}
+        Optional<Reading> tolerance,
+        Optional<Reading> stiff,
+        Optional<Reading> grows,
+        Optional<Reading> swells) {}

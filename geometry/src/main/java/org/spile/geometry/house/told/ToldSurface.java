@@ -13,6 +13,7 @@ import org.spile.geometry.kernel.measure.Reading;
  * @param linings what is still to be fixed in front of it; from the inside of the space to the surface
  * @param layers what lies behind it already; from the inside out
  * @param drop how far a ceiling or floor is lowered; a reading of 0 at {@code path.drop} if unsaid; absent of what nobody lowers (mm)
+ * @param sag how far it may hang through in use, if anybody said (mm)
  */
 public record ToldSurface(
         String path,
@@ -20,7 +21,8 @@ public record ToldSurface(
         List<ProfilePoint> profile,
         List<ToldLayer> linings,
         List<ToldLayer> layers,
-        Optional<Reading> drop) {
+        Optional<Reading> drop,
+        Optional<Reading> sag) {
     /** Copies the lists. */
     public ToldSurface {
         profile = List.copyOf(profile);

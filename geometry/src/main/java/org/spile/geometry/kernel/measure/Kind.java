@@ -18,6 +18,9 @@ public enum Kind {
     PRESSURE("a pressure", "Pa", -1e6, 1e6, "30", "Pa", "mmH2O", "inH2O"),
     MASS("a mass", "kg", -1e5, 1e5, "45", "kg", "lb"),
     TEMPERATURE("a temperature", "K", 150, 1500, "12", "degC", "degF"),
+    WARMING("a change of temperature", "K", 0, 300, "40", "K"),
+    STIFFNESS("a stiffness", "Pa", 1e6, 1e12, "11000", "MPa", "GPa"),
+    EXPANSION("a growth with heat", "1/K", 0, 0.001, "23", "um/mK"),
     POWER("a power", "W", -1e6, 1e6, "350", "W", "kW", "BTU/h"),
     SPEED("a speed", "m/s", -200, 200, "2", "m/s", "km/h", "ft/min"),
     RATIO("a share", "", 0, 1, "70", "%"),
@@ -93,6 +96,9 @@ public enum Kind {
             case NUMBER, COUNT -> start + "written plainly: " + digits + ".";
             case SLOPE -> start + digits + " %, " + digits + " mm/m or 1:50.";
             case MOVEMENT,
+                    WARMING,
+                    STIFFNESS,
+                    EXPANSION,
                     ALTITUDE,
                     ANGLE,
                     FLOW,

@@ -65,7 +65,10 @@ class MaterialsTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.of(tolerance));
+                Optional.of(tolerance),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
         Material ply = SHIPPED.with(List.of(own)).named("ply").orElseThrow();
         assertEquals(Optional.of(conducts), ply.conducts());
         assertEquals(70, ply.vapour().orElseThrow().value());
