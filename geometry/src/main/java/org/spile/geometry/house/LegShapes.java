@@ -52,7 +52,10 @@ final class LegShapes {
         Stack cutBefore = before.flatMap(b -> leg.bend()).orElse(Stack.ZERO);
         Stack cutAfter = after.flatMap(Leg::bend).orElse(Stack.ZERO);
         double left = leg.alongMm() - cutBefore.valueMm() - cutAfter.valueMm();
-        if (left < -AxisPlacing.SAME_PLACE_MM || tooTight(leg, before)) {
+        if (tooTight(leg, before)) {
+            return Optional.empty();
+        }
+        if (left < -AxisPlacing.SAME_PLACE_MM) {
             troubles.wrong(
                     leg.path(),
                     "a leg of " + AxisPlacing.number(leg.alongMm()) + " is too short for its bends, which take "

@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.spile.geometry.house.spot.Rigid;
+import org.spile.geometry.house.told.ToldEnd;
 import org.spile.geometry.house.told.ToldHouse;
+import org.spile.geometry.house.told.ToldRun;
 import org.spile.geometry.kernel.measure.Stack;
 
 /**
@@ -19,6 +21,7 @@ import org.spile.geometry.kernel.measure.Stack;
  */
 final class Paths {
     private final Map<String, Course> courses = new LinkedHashMap<>();
+    private final Map<String, ToldRun> runs = new LinkedHashMap<>();
     private final Map<String, Optional<Pathway>> made = new LinkedHashMap<>();
     private final Set<String> underWay = new LinkedHashSet<>();
     private final Spaces spaces;
@@ -46,7 +49,10 @@ final class Paths {
         this.terminals = terminals;
         this.readings = readings;
         this.troubles = troubles;
-        told.runs().values().forEach(run -> courses.put(run.id(), Course.of(run)));
+        told.runs().values().forEach(run -> {
+            courses.put(run.id(), Course.of(run));
+            runs.put(run.path(), run);
+        });
         told.lines().values().forEach(line -> courses.put(line.id(), Course.of(line)));
         this.ends = new PathEnds(this, spaces, units, terminals, fixtures, names, readings, troubles);
     }
@@ -110,7 +116,27 @@ final class Paths {
                 Optional.ofNullable(terminals.places().get(course.to().name()));
         new Arrival(course, target, terminal, readings, troubles).check(legs.get());
         return parted(course, legs.get(), target, otherToRun)
-                .flatMap(parts -> shaped(course, start.get(), target, parts));
+                .flatMap(parts -> shaped(course, start.get(), target, parts))
+                .map(this::ruled);
+    }
+
+    /** The same, after telling what is wrong with its takeoffs and with what stands into it. */
+    private Pathway ruled(Pathway way) {
+        Course course = way.course();
+        Leg first = way.legs().get(0);
+        Leg last = way.legs().get(way.legs().size() - 1);
+        takeoff(course.from(), first, first.start());
+        takeoff(course.to(), last, last.end());
+        Optional.ofNullable(runs.get(course.path()))
+                .ifPresent(run -> new JointRules(way, run, readings, troubles).check());
+        return way;
+    }
+
+    private void takeoff(ToldEnd end, Leg own, Cross opening) {
+        if (end.onRun()) {
+            get(end.name()).ifPresent(main -> main.at(readings.now(end.after().orElseThrow()).value())
+                    .ifPresent(along -> new TakeoffRules(end, main, troubles).check(along, own, opening)));
+        }
     }
 
     private static Target seen(Target own, Rigid otherToRun) {

@@ -39,16 +39,20 @@ record Pathway(Course course, Opening start, Target target, List<Leg> legs, List
             told.add(legs.get(i).told(wall.valueMm(), vanes(i, run, readings)));
         }
         List<LegBodies> bodies = shapes.stream().map(LegShape::bodies).toList();
-        Screws screws = run.screws()
-                .map(s -> new Screws(mm(s.tip(), readings), mm(s.thick(), readings), mm(s.apart(), readings)))
-                .orElse(Screws.NONE);
         return new DuctRun(
                 course.id(),
                 course.path(),
                 told,
-                DuctPieces.of(told, bodies, screws, tap(run.from(), walls), tap(run.to(), walls)),
+                DuctPieces.of(told, bodies, screws(run, readings), tap(run.from(), walls), tap(run.to(), walls)),
                 run.flow().map(flow -> readings.now(flow).value()),
                 run.replaces().map(pipe -> readings.now(pipe).value()));
+    }
+
+    /** The screws of its joints. */
+    Screws screws(ToldRun run, Readings readings) {
+        return run.screws()
+                .map(s -> new Screws(mm(s.tip(), readings), mm(s.thick(), readings), mm(s.apart(), readings)))
+                .orElse(Screws.NONE);
     }
 
     private static double mm(Reading reading, Readings readings) {
@@ -62,7 +66,7 @@ record Pathway(Course course, Opening start, Target target, List<Leg> legs, List
     }
 
     /** The vanes in the corner before a leg: one less than the spaces they part along the mitre, one at least. */
-    private Vanes vanes(int i, ToldRun run, Readings readings) {
+    Vanes vanes(int i, ToldRun run, Readings readings) {
         Leg leg = legs.get(i);
         String kind = leg.station().bendKind().isEmpty()
                 ? course.bendKind()

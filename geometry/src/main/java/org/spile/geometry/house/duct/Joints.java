@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Sets the screws of each joint: where pieces meet, at both ends of the run, and in the plane of a mitred bend, which is made
- * of its two legs.
+ * Sets the screws of each joint: where pieces meet, at both ends of the run, and in the plane of a mitred bend, whose halves
+ * are joined there.
  */
 final class Joints {
     private final Screws screws;
@@ -18,16 +18,15 @@ final class Joints {
         List<DuctPiece> screwed = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             DuctPiece piece = pieces.get(i);
-            List<Intrusion> all = new ArrayList<>(piece.intrusions());
+            List<Intrusion> all = new ArrayList<>();
+            all.add(tips(piece, 0));
             if (piece instanceof MitredBend bend) {
-                all = List.of(inMitre(bend));
+                all.add(inMitre(bend));
             } else {
-                if (i == 0 || !(pieces.get(i - 1) instanceof MitredBend)) {
-                    all.add(0, tips(piece, 0));
-                }
-                if (i + 1 == pieces.size()) {
-                    all.add(tips(piece, piece.lengthMm()));
-                }
+                all.addAll(piece.intrusions());
+            }
+            if (i + 1 == pieces.size()) {
+                all.add(tips(piece, piece.lengthMm()));
             }
             screwed.add(piece.with(all));
         }
@@ -35,8 +34,8 @@ final class Joints {
     }
 
     private Intrusion tips(DuctPiece piece, double atMm) {
-        int count = screws.count(piece.wettedPerimeterMm(atMm));
-        return new Intrusion(atMm, count * screws.tipMm() * screws.thickMm(), count + " screw tips");
+        double perimeter = piece.wettedPerimeterMm(atMm);
+        return new Intrusion(atMm, screws.coveredMm2(perimeter), screws.count(perimeter) + " screw tips");
     }
 
     private Intrusion inMitre(MitredBend bend) {

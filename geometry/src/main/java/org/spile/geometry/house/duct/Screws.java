@@ -24,7 +24,12 @@ public record Screws(double tipMm, double thickMm, double pitchMm) {
     }
 
     /** How many a joint of that perimeter has; three at least. */
-    int count(double perimeterMm) {
+    public int count(double perimeterMm) {
         return Math.max(3, (int) Math.ceil(perimeterMm / pitchMm - 1e-9));
+    }
+
+    /** How much of a joint of that perimeter they cover (mm2). */
+    public double coveredMm2(double perimeterMm) {
+        return none() ? 0 : count(perimeterMm) * tipMm * thickMm;
     }
 }

@@ -3,6 +3,7 @@ package org.spile.geometry.house.duct;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -102,7 +103,21 @@ class DuctPiecesTest {
         assertEquals(24_000 - 240 - 252, pieces.get(1).least().areaMm2(), 1e-6);
         assertEquals(24_000 - 252, pieces.get(0).least().areaMm2(), 1e-6);
         assertEquals(
-                "5 vanes and 6 screw tips", pieces.get(1).intrusions().get(0).words());
+                "5 vanes and 6 screw tips", pieces.get(1).intrusions().get(1).words());
+    }
+
+    /** Straight, mitre, straight: 6 screws at 0, 850, in the mitre at 1000, at 1150 and at the end, 1900. */
+    @Test
+    void screws_standInEveryJoint_alsoWhereAMitreMeetsItsStraights() {
+        List<Double> stations = new ArrayList<>();
+        for (DuctPiece piece : Legs.pieces(new Screws(10, 4.2, 150), corner(Optional.empty(), Vanes.NONE))) {
+            for (Intrusion tips : piece.intrusions()) {
+                assertEquals("6 screw tips", tips.words());
+                assertEquals(252, tips.areaMm2(), 1e-9);
+                stations.add(Math.rint(piece.stationMm(tips.atMm())));
+            }
+        }
+        assertEquals(List.of(0.0, 850.0, 1000.0, 1150.0, 1900.0), stations);
     }
 
     /**
