@@ -40,9 +40,7 @@ class BadDuctTest {
     private Path folder;
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             from: a, to: c, layers: [{galv: 0}], path: [{forward: rest}] | :6:47: | "0": this must be more than nothing
             from: a, to: c, layers: [{galv: 0.6}], path: [{forward: 1000}, {forward: 2500, wide: 300}, {forward: rest, wide: 200}] | :6:116: | lies 500 the other way
             from: a, to: b, layers: [{galv: 0.6}], path: [{forward: rest}, {left: 40, wide: 300, bend: radius 150}, {left: rest, wide: 200}] | :6:78: | a leg of 40 is too short for its bends, which take 150
@@ -60,9 +58,7 @@ class BadDuctTest {
 
     /** The right side is 100 high; the main is 3000 long, so that 150 of opening end at 75 and 2925. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             {wide: 150, high: 80}, {right: rest} | {wide: 150, high: 120}, {right: rest} | :8:16: | an opening 120 high is larger than the right side of main, 100 high
             after: 1500 | after: 70 | :8:35: | an opening 150 long reaches 5 over the edge of main's straight there. It lies within from 75 to 2925.
             after: 1500 | after: 2930 | :8:35: | an opening 150 long reaches 5 over the edge
@@ -77,8 +73,10 @@ class BadDuctTest {
     @Test
     void takeoff_withinItsSide_isSound() throws IOException {
         assertEquals(0, checked(BRANCHED).status());
-        assertEquals(0, checked(BRANCHED.replace("high: 80", "high: 100").replace("floor: 110", "floor: 100"))
-                .status());
+        assertEquals(
+                0,
+                checked(BRANCHED.replace("high: 80", "high: 100").replace("floor: 110", "floor: 100"))
+                        .status());
     }
 
     /** The bend, 200 wide, takes 100 of the main before its corner at 1600; an opening 100 long about 1460 ends at 1510. */
@@ -97,9 +95,7 @@ class BadDuctTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             fixtures: {stud: {in: loft, at: {rear: 1000, left: 800, floor: 0}, long: 0, wide: 50, high: 50}} | :6:74: | "0": this must be more than nothing
             fixtures: {stud: {in: loft, at: {rear: 1000, left: 800, floor: 0}, round: 0, high: 50}} | :6:75: | "0": this must be more than nothing
             fixtures: {stud: {in: loft, at: {rear: 1000, left: 800, floor: 0}, outline: [[0,0],[100,0],[200,0]], high: 50}} | :6:77: | the outline crosses itself
@@ -110,7 +106,8 @@ class BadDuctTest {
     }
 
     private Answer checked(String text) throws IOException {
-        return Answer.to("check", Files.writeString(folder.resolve("house.yaml"), text).toString());
+        return Answer.to(
+                "check", Files.writeString(folder.resolve("house.yaml"), text).toString());
     }
 
     private void assertRefused(String text, String place, String words) throws IOException {

@@ -50,8 +50,8 @@ final class JointRules {
                 run.screws().orElseThrow().tip().path(),
                 "screw tips of " + AxisPlacing.number(screws.tipMm()) + " meet in the middle of "
                         + AxisPlacing.number(least) + " of duct at " + narrowest.path(),
-                "A tip stands in less than half the duct's shorter clear side, "
-                        + AxisPlacing.number(least / 2) + " there.");
+                "A tip stands in less than half the duct's shorter clear side, " + AxisPlacing.number(least / 2)
+                        + " there.");
         return false;
     }
 
@@ -70,8 +70,7 @@ final class JointRules {
         if (vanes.count() == 0) {
             return true;
         }
-        double inPlane =
-                leg.start().size(way.legs().get(i - 1).way().axis()).valueMm();
+        double inPlane = leg.start().size(way.legs().get(i - 1).way().axis()).valueMm();
         double shut = vanes.count() * vanes.thickMm();
         if (shut < inPlane * (1 - taken / area)) {
             return true;

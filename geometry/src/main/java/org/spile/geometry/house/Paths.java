@@ -134,8 +134,10 @@ final class Paths {
 
     private void takeoff(ToldEnd end, Leg own, Cross opening) {
         if (end.onRun()) {
-            get(end.name()).ifPresent(main -> main.at(readings.now(end.after().orElseThrow()).value())
-                    .ifPresent(along -> new TakeoffRules(end, main, troubles).check(along, own, opening)));
+            get(end.name())
+                    .ifPresent(main -> main.at(
+                                    readings.now(end.after().orElseThrow()).value())
+                            .ifPresent(along -> new TakeoffRules(end, main, troubles).check(along, own, opening)));
         }
     }
 

@@ -53,7 +53,10 @@ final class TakeoffRules {
                     "Join it where " + main.id() + " is straight.");
         } else {
             across(leg, opening, Slabs.third(leg.way().axis(), out), out);
-            length(leg, along.share() * leg.alongMm(), opening.size(leg.way().axis()).valueMm());
+            length(
+                    leg,
+                    along.share() * leg.alongMm(),
+                    opening.size(leg.way().axis()).valueMm());
         }
     }
 

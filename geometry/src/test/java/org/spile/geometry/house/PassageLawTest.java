@@ -39,6 +39,7 @@ class PassageLawTest {
     private static final int STATIONS = 8;
     /** Sections are snapped to a micrometre. */
     private static final double SNAPPED = 1e-4;
+
     private static final double WALL_MM = 1.3;
 
     @Property(tries = TRIES)
@@ -57,16 +58,16 @@ class PassageLawTest {
         Set<String> words = new TreeSet<>();
         Set<String> pairs = new TreeSet<>();
         for (long seed = 0; seed < TRIES; seed++) {
-            drawn(seed).ifPresent(pieces -> pieces.forEach(piece -> {
-                words.add(piece.word());
-                pairs.add(piece.leg().start().getClass().getSimpleName()
-                        + piece.leg().end().getClass().getSimpleName()
-                        + !piece.leg().flush().isEmpty());
-            }));
+            drawn(seed)
+                    .ifPresent(pieces -> pieces.forEach(piece -> {
+                        words.add(piece.word());
+                        pairs.add(piece.leg().start().getClass().getSimpleName()
+                                + piece.leg().end().getClass().getSimpleName()
+                                + !piece.leg().flush().isEmpty());
+                    }));
         }
         assertTrue(
-                words.containsAll(
-                        Set.of("straight", "offset", "transition", "bend", "mitred bend", "takeoff")),
+                words.containsAll(Set.of("straight", "offset", "transition", "bend", "mitred bend", "takeoff")),
                 words.toString());
         assertTrue(pairs.size() == 18, pairs.toString());
     }
@@ -77,8 +78,10 @@ class PassageLawTest {
                 double at = piece.lengthMm() * k / STATIONS;
                 for (Vector3D point : piece.clear().outline(at)) {
                     double out = Inside.outsideMm(piece.outside(), point);
-                    assertTrue(out <= WITHIN_MM, () -> piece.word() + " of " + piece.leg() + " at " + at + " of "
-                            + piece.lengthMm() + ": " + point + " is " + out + " outside");
+                    assertTrue(
+                            out <= WITHIN_MM,
+                            () -> piece.word() + " of " + piece.leg() + " at " + at + " of " + piece.lengthMm() + ": "
+                                    + point + " is " + out + " outside");
                 }
             }
         }
@@ -97,18 +100,20 @@ class PassageLawTest {
             for (int k = 0; k < STATIONS; k++) {
                 // Off the planes where two solids of a bend meet.
                 double at = piece.lengthMm() * (k + 0.37) / STATIONS;
-                double outside = Regions.areaMm2(Cut.by(piece.outside(), plane(piece.clear().outline(at))));
+                double outside = Regions.areaMm2(
+                        Cut.by(piece.outside(), plane(piece.clear().outline(at))));
                 double clear = piece.clearAreaMm2(at) + wall * piece.wettedPerimeterMm(at);
                 assertTrue(
                         clear <= outside * (1 + SNAPPED),
-                        () -> piece.word() + " of " + piece.leg() + " at " + at + " of " + piece.lengthMm() + ": " + clear
-                                + " with its walls in " + outside);
+                        () -> piece.word() + " of " + piece.leg() + " at " + at + " of " + piece.lengthMm() + ": "
+                                + clear + " with its walls in " + outside);
             }
         }
     }
 
     private static boolean even(DuctLeg leg) {
-        return !leg.transition() && leg.to().subtract(leg.from()).cross(leg.axis()).norm() < WITHIN_MM;
+        return !leg.transition()
+                && leg.to().subtract(leg.from()).cross(leg.axis()).norm() < WITHIN_MM;
     }
 
     private static CutPlane plane(List<Vector3D> ring) {
@@ -140,8 +145,7 @@ class PassageLawTest {
         if (shapes.size() < legs.size()) {
             return Optional.empty();
         }
-        Optional<Tap> tap =
-                random.nextInt(3) == 0 ? Optional.of(new Tap("runs.main", "left", 1.5)) : Optional.empty();
+        Optional<Tap> tap = random.nextInt(3) == 0 ? Optional.of(new Tap("runs.main", "left", 1.5)) : Optional.empty();
         return Optional.of(DuctPieces.of(
                 legs.stream().map(leg -> leg.told(WALL_MM, Vanes.NONE)).toList(),
                 shapes.stream().map(LegShape::bodies).toList(),

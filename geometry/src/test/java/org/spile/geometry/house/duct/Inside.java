@@ -30,7 +30,8 @@ public final class Inside {
         }
         if (solid instanceof RoundCylinder bar) {
             double along = bar.axis().dot(point.subtract(bar.corners().get(0)));
-            double length = bar.axis().dot(bar.corners().get(1).subtract(bar.corners().get(0)));
+            double length =
+                    bar.axis().dot(bar.corners().get(1).subtract(bar.corners().get(0)));
             Vector3D foot = bar.corners().get(0).add(bar.axis().multiply(along));
             return Math.max(Math.max(-along, along - length), foot.distance(point) - bar.radiusMm());
         }

@@ -27,7 +27,8 @@ class TakeoffTest {
     private static final String ROUND = "round: 90, at: {rear: 1500, floor: 150}";
 
     private static List<DuctPiece> side(String grille, String ends, String path) {
-        HouseResult result = HouseFile.houseText("house.yaml", LOFT.formatted(grille, ends, path), List.of(), List.of());
+        HouseResult result =
+                HouseFile.houseText("house.yaml", LOFT.formatted(grille, ends, path), List.of(), List.of());
         return assertInstanceOf(HouseResult.Sound.class, result, result::toString).house().runs().stream()
                 .filter(run -> run.id().equals("side"))
                 .findFirst()
@@ -38,8 +39,10 @@ class TakeoffTest {
     /** The main's clear right side lies 700 from the left, so the branch is 1300 long, of which the wall's 0.6 is the collar. */
     @Test
     void rectangular_leaves() {
-        List<DuctPiece> pieces =
-                side(RECTANGLE, "from: {run: main, after: 1500, side: right}, to: d", "[{wide: 150, high: 80}, {right: rest}]");
+        List<DuctPiece> pieces = side(
+                RECTANGLE,
+                "from: {run: main, after: 1500, side: right}, to: d",
+                "[{wide: 150, high: 80}, {right: rest}]");
         Takeoff takeoff = assertInstanceOf(Takeoff.class, pieces.get(0));
         assertEquals("runs.main", takeoff.run());
         assertEquals("right", takeoff.side());
@@ -79,7 +82,9 @@ class TakeoffTest {
                 "wide: 150, high: 160, at: {rear: 1425, floor: 70}",
                 "from: {run: main, after: 1500, side: right}, to: d",
                 "[{wide: 150, high: 100}, {right: 400}, {right: rest, high: 160}]");
-        assertEquals(List.of("takeoff", "straight", "transition"), pieces.stream().map(DuctPiece::word).toList());
+        assertEquals(
+                List.of("takeoff", "straight", "transition"),
+                pieces.stream().map(DuctPiece::word).toList());
         assertEquals(150 * 100, pieces.get(0).least().areaMm2(), 1e-6);
         // Half-way through the transition it is 130 high.
         assertEquals(150 * 130, pieces.get(2).clearAreaMm2(pieces.get(2).lengthMm() / 2), 1e-6);

@@ -27,7 +27,10 @@ class ConvexRingTest {
 
     @Test
     void pointsOnOneLine_noRing() {
-        assertEquals(2, ConvexRing.around(List.of(Vector2D.of(0, 0), Vector2D.of(1, 1), Vector2D.of(2, 2))).size());
+        assertEquals(
+                2,
+                ConvexRing.around(List.of(Vector2D.of(0, 0), Vector2D.of(1, 1), Vector2D.of(2, 2)))
+                        .size());
     }
 
     @Property(tries = 300)
