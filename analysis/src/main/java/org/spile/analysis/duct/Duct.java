@@ -67,16 +67,25 @@ public final class Duct implements Check {
         if (run.flowM3s().isEmpty()) {
             return Finding.open(check, run.path(), Optional.of(run.path() + ".flow"), words.withoutFlow());
         }
-        var compared = duct.result().get().compared();
-        if (compared.result().isEmpty()) {
+        RunDuct known = duct.result().get();
+        var compared = known.compared();
+        var worst = known.worst();
+        if (compared.result().isEmpty() || worst.result().isEmpty()) {
             return Finding.open(
-                    check, run.path(), Optional.empty(), compared.because().orElseThrow());
+                    check,
+                    run.path(),
+                    Optional.empty(),
+                    compared.because().or(worst::because).orElseThrow());
         }
-        Finding finding = words.against(house, compared.result().get());
+        Finding finding = words.against(
+                house,
+                compared.result().get(),
+                worst.result().get(),
+                known.verdict().result().orElseThrow());
         return finding.verdict() == Verdict.PASSES
                 ? finding
                 : finding.with(new WidthRemedy(
-                                house, duct.result().get(), compared.result().get(), others)
+                                house, known, compared.result().get(), others)
                         .remedies());
     }
 }

@@ -1,9 +1,12 @@
 package org.spile.analysis.duct;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.spile.analysis.finding.Layer;
 import org.spile.analysis.finding.Reckoning;
+import org.spile.analysis.finding.Verdict;
 import org.spile.geometry.house.House;
 import org.spile.geometry.house.duct.DuctLeg;
 import org.spile.geometry.house.duct.DuctRun;
@@ -12,29 +15,28 @@ import org.spile.geometry.house.material.Material;
 import org.spile.geometry.house.told.ToldRun;
 import org.spile.geometry.kernel.measure.Origin;
 import org.spile.geometry.kernel.measure.Reading;
+import org.spile.geometry.kernel.measure.Stack;
 
 /**
- * A run looked at where it carries the least: of the sections its legs begin and end with the one that loses the most per
- * metre.
+ * A run looked at where it carries the least: of the sections along its path the one that loses the most per metre.
  *
  * @param run the run
  * @param narrow straight duct of that section, with the run's face and the site's air
- * @param leg the leg that has it
- * @param atMm its station (mm)
+ * @param least the same with every tolerance of its sides against it
+ * @param place where that is
  * @param restsOn paths of assumed values: the roughness of its face if nobody told it
  */
-record RunDuct(DuctRun run, StraightDuct narrow, DuctLeg leg, double atMm, List<String> restsOn) {
+record RunDuct(DuctRun run, StraightDuct narrow, StraightDuct least, CarryingPlace place, List<String> restsOn) {
     /** The speed at which sections are compared where no flow is told (m/s); common practice, no source. */
     private static final double USUAL_MS = 2;
 
     private static final double MM2 = 1e-6;
+    private static final double SAME = 1e-9;
+    private static final double STEP_MM = 1e-3;
 
     RunDuct {
         restsOn = List.copyOf(restsOn);
     }
-
-    /** A section with its place. */
-    private record Place(Section section, DuctLeg leg, double atMm) {}
 
     /** Not known of a flexible duct, whose folds no formula here knows, and where air or face are out of range. */
     static Reckoning<RunDuct> of(House house, DuctRun run) {
@@ -53,29 +55,19 @@ record RunDuct(DuctRun run, StraightDuct narrow, DuctLeg leg, double atMm, List<
     private static Reckoning<RunDuct> narrowest(DuctRun run, double roughMm, Air air, List<String> restsOn) {
         Reckoning<RunDuct> worst = Reckoning.none("The run has no leg.");
         double most = 0;
-        for (Place place : places(run)) {
+        for (CarryingPlace place : CarryingPlace.along(run)) {
             Reckoning<StraightDuct> duct = StraightDuct.of(place.section(), roughMm, air);
             if (duct.result().isEmpty()) {
-                return duct.map(never -> new RunDuct(run, never, place.leg(), place.atMm(), restsOn));
+                return duct.map(never -> new RunDuct(run, never, never, place, restsOn));
             }
             double paPerM = duct.result().get().sizingPaPerM(flow(run));
-            if (paPerM > most) {
+            if (paPerM > most * (1 + SAME)) {
                 most = paPerM;
-                worst = duct.map(narrow -> new RunDuct(run, narrow, place.leg(), place.atMm(), restsOn));
+                worst = duct.then(narrow -> StraightDuct.of(place.worst(), roughMm, air)
+                        .map(least -> new RunDuct(run, narrow, least, place, restsOn)));
             }
         }
         return worst;
-    }
-
-    private static List<Place> places(DuctRun run) {
-        List<Place> places = new ArrayList<>();
-        double atMm = 0;
-        for (DuctLeg leg : run.legs()) {
-            places.add(new Place(leg.start(), leg, atMm));
-            atMm += leg.lengthMm();
-            places.add(new Place(leg.end(), leg, atMm));
-        }
-        return places;
     }
 
     /** The flow at which sections are compared: the run's, or a usual one, which gives the same order. */
@@ -126,6 +118,60 @@ record RunDuct(DuctRun run, StraightDuct narrow, DuctLeg leg, double atMm, List<
     Reckoning<PipeComparison> compared() {
         return PipeComparison.of(
                 narrow, run.replacesMm().orElseThrow(), run.flowM3s().orElseThrow());
+    }
+
+    /** It with its tolerances against it, held against that pipe. */
+    Reckoning<PipeComparison> worst() {
+        return PipeComparison.of(
+                least, run.replacesMm().orElseThrow(), run.flowM3s().orElseThrow());
+    }
+
+    /**
+     * Whether it carries like that pipe: as {@link PipeComparison} says, but <i>tight</i> where it passes only as long as its
+     * tolerances aren't against it.
+     */
+    Reckoning<Verdict> verdict() {
+        return compared().then(made -> worst().map(
+                worst -> made.verdict() == Verdict.PASSES && worst.verdict() != Verdict.PASSES
+                        ? Verdict.TIGHT
+                        : made.verdict()));
+    }
+
+    /** The readings its section rests on: how each moves the loss per metre, and how much its tolerance adds to that. */
+    List<Layer> layers() {
+        double flow = run.flowM3s().orElseThrow();
+        double here = narrow.paPerM(flow);
+        Map<String, Layer> layers = new LinkedHashMap<>();
+        Section section = narrow.section();
+        SectionShape shape = SectionShape.like(section);
+        boolean round = section instanceof Section.Round;
+        Section wider = round
+                ? new Section.Round(section.wideMm() + STEP_MM)
+                : shape.of(section.wideMm() + STEP_MM, section.highMm());
+        add(place.sides().wide(), slope(wider, flow, here), layers);
+        if (!round) {
+            add(place.sides().high(), slope(shape.of(section.wideMm(), section.highMm() + STEP_MM), flow, here), layers);
+        }
+        return List.copyOf(layers.values());
+    }
+
+    private double slope(Section other, double flow, double here) {
+        return StraightDuct.of(other, narrow.roughMm(), narrow.air())
+                .result()
+                .map(duct -> (duct.paPerM(flow) - here) / STEP_MM)
+                .orElse(0.0);
+    }
+
+    private static void add(Stack side, double paPerMForMm, Map<String, Layer> layers) {
+        for (Layer layer : Layer.of(side)) {
+            double before = layers.containsKey(layer.label()) ? layers.get(layer.label()).factor() : 0;
+            double factor = before + layer.factor() * paPerMForMm;
+            double takes = factor > 0 ? factor * layer.plus() : -factor * layer.minus();
+            layers.put(
+                    layer.label(),
+                    new Layer(
+                            layer.label(), factor, layer.size(), layer.plus(), layer.minus(), takes + 0.0, layer.origin()));
+        }
     }
 
     /** The run of the same id in another house. */

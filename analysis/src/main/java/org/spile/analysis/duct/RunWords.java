@@ -7,6 +7,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.spile.analysis.finding.Finding;
 import org.spile.analysis.finding.Quantity;
 import org.spile.analysis.finding.Source;
+import org.spile.analysis.finding.Verdict;
 import org.spile.analysis.finding.Where;
 import org.spile.geometry.house.House;
 import org.spile.geometry.house.duct.DuctLeg;
@@ -51,7 +52,7 @@ final class RunWords {
     }
 
     /** Held against the pipe, without remedies. */
-    Finding against(House house, PipeComparison compared) {
+    Finding against(House house, PipeComparison compared, PipeComparison worst, Verdict verdict) {
         Spread pa = compared.ductLoss().paPerM();
         Spread pipe = compared.pipeLoss().paPerM();
         String replaces = duct.run().path() + ".replaces";
@@ -62,17 +63,17 @@ final class RunWords {
                 Optional.empty(),
                 house.stances(),
                 List.of(),
-                compared.verdict(),
+                verdict,
                 Optional.of(paPerM(pa.value())),
                 Optional.of(paPerM(pipe.value())),
                 Optional.of(paPerM(pipe.value() - pa.value())),
-                Optional.of(paPerM(pipe.low() - pa.high())),
+                Optional.of(paPerM(pipe.low() - worst.ductLoss().paPerM().high())),
                 Optional.empty(),
-                List.of(),
+                duct.layers(),
                 site(house),
                 Optional.empty(),
                 Optional.of(where()),
-                because(compared),
+                because(compared) + doubt(worst),
                 restsOn(house),
                 List.of(),
                 Source.file(replaces) + "; friction: " + ColebrookFriction.SOURCE + "; flat ducts: "
@@ -96,30 +97,43 @@ final class RunWords {
                 + mm(compared.roundMm()) + printed + "." + regime;
     }
 
-    private String size() {
-        Section section = duct.narrow().section();
-        String sides = section instanceof Section.Round round
+    /** What is left of it with every tolerance against it; nothing where none is told. */
+    private String doubt(PipeComparison worst) {
+        Section least = duct.least().section();
+        if (least.equals(duct.narrow().section())) {
+            return "";
+        }
+        double share = least.areaMm2() / duct.narrow().section().areaMm2();
+        return " With every tolerance against it it is " + sides(least) + ", "
+                + Written.number(duct.leastAreaMm2() * share, 0) + " mm2 clear, takes up to "
+                + number(worst.ductLoss().paPerM().high()) + " Pa/m and carries like a round of " + mm(worst.roundMm())
+                + ".";
+    }
+
+    private static String sides(Section section) {
+        return section instanceof Section.Round round
                 ? "round " + mm(round.diameterMm())
                 : Written.number(section.wideMm(), 1) + " x " + mm(section.highMm());
+    }
+
+    private String size() {
         double area = duct.leastAreaMm2();
-        return "Where it carries the least it is " + sides + "; its least clear area, " + Written.number(area, 0)
+        return "Where it carries the least it is " + sides(duct.narrow().section()) + "; its least clear area, " + Written.number(area, 0)
                 + " mm2, is that of a round " + mm(EqualArea.roundMm(area)) + ".";
     }
 
     private Where where() {
-        DuctLeg leg = duct.leg();
+        DuctLeg leg = duct.place().leg();
         String path = duct.run().path();
         String piece = leg.path().startsWith(path + ".") ? leg.path().substring(path.length() + 1) : leg.path();
-        return new Where(path, piece, Quantity.mm(Math.rint(duct.atMm() * MICRONS) / MICRONS));
+        return new Where(path, piece, Quantity.mm(Math.rint(duct.place().atMm() * MICRONS) / MICRONS));
     }
 
     /** In the first stance, which is home. */
     private Optional<Vector3D> site(House house) {
-        DuctLeg leg = duct.leg();
-        Vector3D at = duct.narrow().section().equals(leg.start()) ? leg.from() : leg.to();
         return house.scene(house.stances().get(0)).trailers().stream()
-                .filter(place -> place.id().equals(leg.trailer()))
-                .map(place -> place.toSite().apply(at))
+                .filter(place -> place.id().equals(duct.place().trailer()))
+                .map(place -> place.toSite().apply(duct.place().at()))
                 .findFirst();
     }
 

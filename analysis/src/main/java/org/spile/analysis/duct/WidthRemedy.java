@@ -42,18 +42,31 @@ final class WidthRemedy {
     List<Remedy> remedies() {
         var shape = SectionShape.like(duct.narrow().section());
         var enough = CarryingWidth.mm(compared.pipe(), shape, duct.depthMm(), compared.flowM3s());
-        var surely = CarryingWidth.surelyMm(compared.pipe(), shape, duct.depthMm(), compared.flowM3s());
+        var surely = CarryingWidth.surelyMm(compared.pipe(), shape, worstDepthMm(), compared.flowM3s());
         if (enough.result().isEmpty() || surely.result().isEmpty()) {
             String because = enough.because().or(surely::because).orElseThrow();
             return List.of(new Remedy("not possible by width alone: " + because, List.of()));
         }
-        double wideMm = passing(shape, Math.ceil(surely.result().get() - SLACK_MM));
+        double wideMm = passing(shape, Math.ceil(surely.result().get() + doubtMm() - SLACK_MM));
         String says = "make it " + Written.number(wideMm, 0) + " mm wide all along, at the depth of "
                 + Written.number(duct.depthMm(), 1) + " mm there is ("
                 + Written.number(enough.result().get(), 0)
                 + " mm by method J alone)";
         Map<String, Double> edits = new Widening(house, duct.run(), wideMm, duct.depthMm()).edits();
         return List.of(tried(says, edits));
+    }
+
+    /** How much its tolerances may take off its width (mm). */
+    private double doubtMm() {
+        return longSide(duct.narrow()) - longSide(duct.least());
+    }
+
+    private static double longSide(StraightDuct duct) {
+        return Math.max(duct.section().wideMm(), duct.section().highMm());
+    }
+
+    private double worstDepthMm() {
+        return Math.min(duct.least().section().wideMm(), duct.least().section().highMm());
     }
 
     private Remedy tried(String says, Map<String, Double> edits) {
@@ -88,7 +101,7 @@ final class WidthRemedy {
 
     private boolean passes(SectionShape shape, double wideMm) {
         return StraightDuct.of(
-                        shape.of(wideMm, duct.depthMm()),
+                        shape.of(wideMm - doubtMm(), worstDepthMm()),
                         duct.narrow().roughMm(),
                         duct.narrow().air())
                 .then(wide -> PipeComparison.of(wide, compared.pipe().section().wideMm(), compared.flowM3s()))
@@ -109,8 +122,8 @@ final class WidthRemedy {
 
     private boolean passes(House changed) {
         return RunDuct.in(changed, duct.run().id())
-                .flatMap(run -> run.compared().result())
-                .filter(made -> made.verdict() == Verdict.PASSES)
+                .flatMap(run -> run.verdict().result())
+                .filter(verdict -> verdict == Verdict.PASSES)
                 .isPresent();
     }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.spile.geometry.file.HouseFile;
@@ -94,6 +95,41 @@ class AreaProfileTest {
                 .least();
         assertEquals(20_000 - 420 - 168, pinch.areaMm2(), 1e-6);
         assertEquals("7 vanes and 4 screw tips", pinch.by());
+    }
+
+    /** A run with every kind of piece, sizes by name. */
+    private static AreaProfile mixed(String head, double unit, boolean swapped) {
+        String box = "  box: {at: {rear: %1$s, left: %2$s, top: %3$s}, blows: forward, long: %4$s, wide: %4$s, high: %5$s,\n"
+                + "    spigots: {out: {face: front, wide: %5$s, high: %6$s}}}\n";
+        String main = "  main: {from: box.out, to: grille, layers: [{galv: %7$s}], screws: {tip: %8$s, thick: %9$s, apart: %10$s}, path: ["
+                + "{forward: %5$s, wide: %4$s}, {forward: %4$s, up: %3$s, slant: yes}, {forward: rest, round: %6$s}, "
+                + "{left: %5$s, bend: radius %11$s}, {left: rest}]}\n";
+        String other = "  other: {from: c, to: d, layers: [{galv: %7$s}], path: [{forward: rest}]}\n";
+        String text = head + "cavities: {loft: {long: %12$s, wide: %13$s, high: %14$s}}\nunits:\n" + box
+                + "terminals:\n"
+                + "  grille: {kind: grille, in: loft, face: left, round: %6$s, at: {rear: %15$s, ceiling: %16$s}}\n"
+                + "  c: {kind: grille, in: loft, face: rear, wide: %6$s, high: %6$s, at: {left: %6$s, floor: %6$s}}\n"
+                + "  d: {kind: grille, in: loft, face: front, wide: %6$s, high: %6$s, at: {left: %6$s, floor: %6$s}}\n"
+                + "runs:\n" + (swapped ? other + main : main + other);
+        double[] mm = {100, 1500, 200, 300, 200, 100, 0.6, 10, 4.2, 150, 120, 5000, 3000, 700, 1800, 600};
+        Object[] sizes = Arrays.stream(mm).mapToObj(size -> Double.toString(size / unit)).toArray();
+        return profile(
+                assertSound(HouseFile.houseText("house.yaml", text.formatted(sizes), List.of(), List.of())), "main");
+    }
+
+    @Test
+    void inches_andTheOrderOfTheFile_giveTheSameAreas() {
+        AreaProfile metric = mixed("", 1, false);
+        assertTrue(metric.pieces().size() > 5, metric.pieces().toString());
+        assertEquals(metric.breakpoints(), mixed("", 1, true).breakpoints());
+        List<AreaStation> inches = mixed("lengths: in\n", 25.4, false).breakpoints();
+        assertEquals(metric.breakpoints().size(), inches.size());
+        for (int i = 0; i < inches.size(); i++) {
+            AreaStation mm = metric.breakpoints().get(i);
+            assertEquals(mm.areaMm2(), inches.get(i).areaMm2(), 1e-9 * mm.areaMm2());
+            assertEquals(mm.perimeterMm(), inches.get(i).perimeterMm(), 1e-9 * mm.perimeterMm());
+            assertEquals(mm.atMm(), inches.get(i).atMm(), 1e-6);
+        }
     }
 
     @Test

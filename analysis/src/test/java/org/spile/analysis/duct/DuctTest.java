@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.spile.analysis.finding.Finding;
+import org.spile.analysis.finding.Layer;
 import org.spile.analysis.finding.Remedy;
 import org.spile.analysis.finding.Verdict;
 import org.spile.geometry.file.HouseFile;
@@ -195,5 +196,49 @@ class DuctTest {
         double mountain = found(only(read(yaml + "climate: {altitude: 1500 m}\n")));
         assertEquals(0.9996 / 1.1989, mountain / sea, 0.05);
         assertTrue(mountain < sea);
+    }
+
+    /**
+     * 581 x 25 passes; with 1 mm of doubt about its depth it is as 581 x 24, which takes (25/24)^3 = 1.13 times as much: tight.
+     * The layers say how much each may add, and the remedy is wide enough for the worst case.
+     */
+    @Test
+    void tolerances_makeItTight_andAreLayers() throws IOException {
+        String run = "flow: 20 L/s, replaces: {round: 100}, ";
+        Finding sure = only(read(house("", "581", "25", run)));
+        Finding finding = only(read(house("", "581", "25 ± 1", run)));
+        assertEquals(Verdict.PASSES, sure.verdict());
+        assertEquals(Verdict.TIGHT, finding.verdict(), finding.because());
+        assertEquals(found(sure), found(finding), 1e-12);
+        assertTrue(finding.worst().orElseThrow().number() < 0);
+        assertTrue(finding.because().contains("With every tolerance against it it is 581 x 24 mm, 13944 mm2 clear"), finding.because());
+        Layer depth = finding.stack().stream().filter(layer -> layer.minus() > 0).findFirst().orElseThrow();
+        assertEquals(25, depth.size().number(), 1e-9);
+        assertEquals(1, depth.minus(), 1e-9);
+        // Loss goes with the depth to the power of -3: 3/25 of it for each mm.
+        assertEquals(3.0 / 25 * found(finding), depth.takes(), 0.02 * found(finding));
+    }
+
+    @Test
+    void remedy_withTolerances_makesItPass() throws IOException {
+        String yaml = house("", "314", "25 ± 0.5", "flow: 20 L/s, replaces: {round: 100}, ");
+        Remedy remedy = only(read(yaml)).remedies().get(0);
+        Finding after = only(read(yaml, remedy.set().toArray(String[]::new)));
+        assertEquals(Verdict.PASSES, after.verdict(), remedy + after.because());
+    }
+
+    /** A 3-4-5 slant: 300 up in 400, so that inside the leg a depth of 25 passes as one of 20; its ends are 25. */
+    @Test
+    void slantInsideALeg_decides() throws IOException {
+        String run = "flow: 20 L/s, replaces: {round: 100}, ";
+        assertEquals(Verdict.PASSES, only(read(house("", "590", "25", run))).verdict());
+        String slanted = house("", "590", "25", run)
+                .replace("high: 200 mm", "high: 600 mm")
+                .replace("path: [{forward: rest}]", "path: [{forward: 1000}, {forward: 400, up: 300, slant: yes}, {forward: rest}]")
+                .replaceFirst("(?s)(b: .*?)floor: 60 mm", "$1floor: 360 mm");
+        Finding finding = only(read(slanted));
+        assertEquals(Verdict.TIGHT, finding.verdict());
+        assertTrue(finding.because().contains("590 x 20 mm"), finding.because());
+        assertEquals(1000, finding.where().orElseThrow().position().number(), 1e-6);
     }
 }

@@ -35,7 +35,7 @@ final class FindingText {
         if (!finding.source().isEmpty()) {
             text.append(Paragraph.of(REST, DEEP, "source: " + finding.source()));
         }
-        if (fails && finding.value().isPresent() && !finding.stack().isEmpty()) {
+        if (fails && finding.value().isPresent() && sums(finding)) {
             text.append(StackTable.of(finding.stack(), finding.value().get()).lines(DEEP));
         }
         if (finding.value().isPresent()) {
@@ -47,6 +47,12 @@ final class FindingText {
         }
         finding.remedies().stream().limit(fails ? Long.MAX_VALUE : 1).forEach(remedy -> text.append(remedy(remedy)));
         return text.toString();
+    }
+
+    /** Whether the value is the sum of its layers: friction isn't one of sizes. */
+    private static boolean sums(Finding finding) {
+        String unit = finding.value().orElseThrow().unit();
+        return finding.stack().stream().anyMatch(layer -> layer.size().unit().equals(unit));
     }
 
     /** The question, and what would settle it. */

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import org.spile.geometry.house.duct.Section;
+import org.spile.geometry.house.duct.Sides;
 import org.spile.geometry.house.spot.Axis;
 import org.spile.geometry.house.spot.Way;
 import org.spile.geometry.kernel.measure.Stack;
@@ -82,6 +83,11 @@ record Cross(Axis main, Map<Axis, Stack> sizes, Form form) {
             case ROUND -> new Section.Round(wide);
             case OVAL -> new Section.FlatOval(wide, high);
         };
+    }
+
+    /** The sides of that section. */
+    Sides sides() {
+        return new Sides(sizes.get(first(main)), sizes.get(second(main)));
     }
 
     boolean positive() {

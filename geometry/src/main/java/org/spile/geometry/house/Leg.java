@@ -71,6 +71,8 @@ record Leg(
                 station.through(),
                 station.parts(),
                 bend.map(Stack::valueMm),
-                vanes);
+                vanes,
+                start.sides(),
+                end.sides());
     }
 }

@@ -41,6 +41,8 @@ class PassageLawTest {
     private static final double SNAPPED = 1e-4;
 
     private static final double WALL_MM = 1.3;
+    private static final List<Way> WAYS = List.of(Way.values());
+    private static final List<Cross.Form> FORMS = List.of(Cross.Form.values());
 
     @Property(tries = TRIES)
     void clear_liesWithinTheOutside(@ForAll long seed) {
@@ -96,7 +98,7 @@ class PassageLawTest {
         boolean evenRun = pieces.stream().allMatch(piece -> even(piece.leg()));
         for (DuctPiece piece : pieces) {
             boolean mitre = piece.word().equals("mitred bend");
-            double wall = evenRun || !mitre && even(piece.leg()) ? WALL_MM : 0;
+            double wall = evenRun || (!mitre && even(piece.leg())) ? WALL_MM : 0;
             for (int k = 0; k < STATIONS; k++) {
                 // Off the planes where two solids of a bend meet.
                 double at = piece.lengthMm() * (k + 0.37) / STATIONS;
@@ -129,7 +131,7 @@ class PassageLawTest {
         var random = new Random(seed);
         List<Leg> legs = new ArrayList<>();
         Spot at = Spot.of(Vector3D.of(random.nextInt(200), random.nextInt(200), random.nextInt(200)));
-        Way way = Way.values()[random.nextInt(6)];
+        Way way = WAYS.get(random.nextInt(6));
         Cross section = section(random, way.axis());
         int count = 2 + random.nextInt(3);
         for (int i = 0; i < count; i++) {
@@ -159,7 +161,7 @@ class PassageLawTest {
         Spot to = at.plus(way.unit(), Stack.constant(300 + random.nextInt(700)));
         String flush = "";
         List<Axis> across = List.of(Cross.first(way.axis()), Cross.second(way.axis()));
-        if (end != start && random.nextBoolean()) {
+        if (!end.equals(start) && random.nextBoolean()) {
             Way side = Way.of(across.get(random.nextInt(2)), random.nextBoolean() ? 1 : -1);
             flush = side.face();
             Stack more = start.size(side.axis()).minus(end.size(side.axis()));
@@ -196,7 +198,7 @@ class PassageLawTest {
     }
 
     private static Cross section(Random random, Axis axis) {
-        Cross.Form form = Cross.Form.values()[random.nextInt(3)];
+        Cross.Form form = FORMS.get(random.nextInt(3));
         Stack first = Stack.constant(30 + random.nextInt(270));
         Stack second = form == Cross.Form.ROUND ? first : Stack.constant(30 + random.nextInt(270));
         return Cross.of(axis, first, second, form);

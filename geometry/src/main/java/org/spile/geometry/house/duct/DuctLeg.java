@@ -20,6 +20,8 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param parts what comes out when the trailers part; empty if nothing
  * @param bend radius at the corner before it (mm); empty: mitred
  * @param vanes the vanes in the corner before it; none if it has none
+ * @param startSides the sides of its start section with their readings
+ * @param endSides the sides of its end section with theirs
  */
 public record DuctLeg(
         String path,
@@ -34,7 +36,9 @@ public record DuctLeg(
         List<String> through,
         String parts,
         Optional<Double> bend,
-        Vanes vanes) {
+        Vanes vanes,
+        Sides startSides,
+        Sides endSides) {
     /** Copies the list. */
     public DuctLeg {
         through = List.copyOf(through);
