@@ -42,8 +42,10 @@ record CarryingPlace(Section section, Sides sides, DuctLeg leg, double atMm, Str
         double wide = piece.clear().wideMm(alongMm);
         double high = piece.clear().highMm(alongMm);
         DuctLeg leg = piece.leg();
-        boolean toEnd = Math.abs(wide - leg.end().wideMm()) + Math.abs(high - leg.end().highMm())
-                < Math.abs(wide - leg.start().wideMm()) + Math.abs(high - leg.start().highMm());
+        boolean toEnd =
+                Math.abs(wide - leg.end().wideMm()) + Math.abs(high - leg.end().highMm())
+                        < Math.abs(wide - leg.start().wideMm())
+                                + Math.abs(high - leg.start().highMm());
         Sides near = toEnd ? leg.endSides() : leg.startSides();
         Sides seen = new Sides(
                 near.wide().times(wide / near.wide().valueMm()),
@@ -65,13 +67,17 @@ record CarryingPlace(Section section, Sides sides, DuctLeg leg, double atMm, Str
         if (Math.abs(same.areaMm2() - areaMm2) <= SAME * areaMm2) {
             return same;
         }
-        return wide >= high ? new Section.Rectangular(wide, areaMm2 / wide) : new Section.Rectangular(areaMm2 / high, high);
+        return wide >= high
+                ? new Section.Rectangular(wide, areaMm2 / wide)
+                : new Section.Rectangular(areaMm2 / high, high);
     }
 
     /** The same section with every tolerance against it; nothing is less than a hundredth of what is nominally there. */
     Section worst() {
-        double wide = section.wideMm() * share(sides.wide().worstLow(), sides.wide().valueMm());
-        double high = section.highMm() * share(sides.high().worstLow(), sides.high().valueMm());
+        double wide =
+                section.wideMm() * share(sides.wide().worstLow(), sides.wide().valueMm());
+        double high =
+                section.highMm() * share(sides.high().worstLow(), sides.high().valueMm());
         return section instanceof Section.Round
                 ? new Section.Round(Math.min(wide, high))
                 : SectionShape.like(section).of(wide, high);

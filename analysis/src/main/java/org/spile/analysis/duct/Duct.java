@@ -84,8 +84,6 @@ public final class Duct implements Check {
                 known.verdict().result().orElseThrow());
         return finding.verdict() == Verdict.PASSES
                 ? finding
-                : finding.with(new WidthRemedy(
-                                house, known, compared.result().get(), others)
-                        .remedies());
+                : finding.with(new WidthRemedy(house, known, compared.result().get(), others).remedies());
     }
 }

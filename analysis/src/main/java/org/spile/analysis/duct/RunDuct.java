@@ -8,7 +8,6 @@ import org.spile.analysis.finding.Layer;
 import org.spile.analysis.finding.Reckoning;
 import org.spile.analysis.finding.Verdict;
 import org.spile.geometry.house.House;
-import org.spile.geometry.house.duct.DuctLeg;
 import org.spile.geometry.house.duct.DuctRun;
 import org.spile.geometry.house.duct.Section;
 import org.spile.geometry.house.material.Material;
@@ -131,8 +130,8 @@ record RunDuct(DuctRun run, StraightDuct narrow, StraightDuct least, CarryingPla
      * tolerances aren't against it.
      */
     Reckoning<Verdict> verdict() {
-        return compared().then(made -> worst().map(
-                worst -> made.verdict() == Verdict.PASSES && worst.verdict() != Verdict.PASSES
+        return compared()
+                .then(made -> worst().map(worst -> made.verdict() == Verdict.PASSES && worst.verdict() != Verdict.PASSES
                         ? Verdict.TIGHT
                         : made.verdict()));
     }
@@ -150,7 +149,10 @@ record RunDuct(DuctRun run, StraightDuct narrow, StraightDuct least, CarryingPla
                 : shape.of(section.wideMm() + STEP_MM, section.highMm());
         add(place.sides().wide(), slope(wider, flow, here), layers);
         if (!round) {
-            add(place.sides().high(), slope(shape.of(section.wideMm(), section.highMm() + STEP_MM), flow, here), layers);
+            add(
+                    place.sides().high(),
+                    slope(shape.of(section.wideMm(), section.highMm() + STEP_MM), flow, here),
+                    layers);
         }
         return List.copyOf(layers.values());
     }
@@ -164,13 +166,21 @@ record RunDuct(DuctRun run, StraightDuct narrow, StraightDuct least, CarryingPla
 
     private static void add(Stack side, double paPerMForMm, Map<String, Layer> layers) {
         for (Layer layer : Layer.of(side)) {
-            double before = layers.containsKey(layer.label()) ? layers.get(layer.label()).factor() : 0;
+            double before = layers.containsKey(layer.label())
+                    ? layers.get(layer.label()).factor()
+                    : 0;
             double factor = before + layer.factor() * paPerMForMm;
             double takes = factor > 0 ? factor * layer.plus() : -factor * layer.minus();
             layers.put(
                     layer.label(),
                     new Layer(
-                            layer.label(), factor, layer.size(), layer.plus(), layer.minus(), takes + 0.0, layer.origin()));
+                            layer.label(),
+                            factor,
+                            layer.size(),
+                            layer.plus(),
+                            layer.minus(),
+                            takes + 0.0,
+                            layer.origin()));
         }
     }
 

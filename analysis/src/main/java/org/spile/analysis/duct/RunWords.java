@@ -118,8 +118,8 @@ final class RunWords {
 
     private String size() {
         double area = duct.leastAreaMm2();
-        return "Where it carries the least it is " + sides(duct.narrow().section()) + "; its least clear area, " + Written.number(area, 0)
-                + " mm2, is that of a round " + mm(EqualArea.roundMm(area)) + ".";
+        return "Where it carries the least it is " + sides(duct.narrow().section()) + "; its least clear area, "
+                + Written.number(area, 0) + " mm2, is that of a round " + mm(EqualArea.roundMm(area)) + ".";
     }
 
     private Where where() {

@@ -211,8 +211,13 @@ class DuctTest {
         assertEquals(Verdict.TIGHT, finding.verdict(), finding.because());
         assertEquals(found(sure), found(finding), 1e-12);
         assertTrue(finding.worst().orElseThrow().number() < 0);
-        assertTrue(finding.because().contains("With every tolerance against it it is 581 x 24 mm, 13944 mm2 clear"), finding.because());
-        Layer depth = finding.stack().stream().filter(layer -> layer.minus() > 0).findFirst().orElseThrow();
+        assertTrue(
+                finding.because().contains("With every tolerance against it it is 581 x 24 mm, 13944 mm2 clear"),
+                finding.because());
+        Layer depth = finding.stack().stream()
+                .filter(layer -> layer.minus() > 0)
+                .findFirst()
+                .orElseThrow();
         assertEquals(25, depth.size().number(), 1e-9);
         assertEquals(1, depth.minus(), 1e-9);
         // Loss goes with the depth to the power of -3: 3/25 of it for each mm.
@@ -234,7 +239,9 @@ class DuctTest {
         assertEquals(Verdict.PASSES, only(read(house("", "590", "25", run))).verdict());
         String slanted = house("", "590", "25", run)
                 .replace("high: 200 mm", "high: 600 mm")
-                .replace("path: [{forward: rest}]", "path: [{forward: 1000}, {forward: 400, up: 300, slant: yes}, {forward: rest}]")
+                .replace(
+                        "path: [{forward: rest}]",
+                        "path: [{forward: 1000}, {forward: 400, up: 300, slant: yes}, {forward: rest}]")
                 .replaceFirst("(?s)(b: .*?)floor: 60 mm", "$1floor: 360 mm");
         Finding finding = only(read(slanted));
         assertEquals(Verdict.TIGHT, finding.verdict());

@@ -32,7 +32,21 @@ final class Legs {
             Optional<Double> bend,
             Vanes vanes) {
         return new DuctLeg(
-                "runs.flat.path[1]", "hut", axis, from, to, start, end, 1, flush, List.of(), "", bend, vanes, Sides.of(start), Sides.of(end));
+                "runs.flat.path[1]",
+                "hut",
+                axis,
+                from,
+                to,
+                start,
+                end,
+                1,
+                flush,
+                List.of(),
+                "",
+                bend,
+                vanes,
+                Sides.of(start),
+                Sides.of(end));
     }
 
     static List<DuctPiece> pieces(Screws screws, DuctLeg... legs) {
