@@ -21,9 +21,10 @@ public class AreaProfileBenchmark {
     private static final int FITTINGS = 20;
 
     /** Narrower and wider again, then out to the left and back. */
-    private static final String STRETCH = "{forward: 200, wide: 200}, {forward: 300, round: 150}, {forward: 300, wide: 260, high: 90}, "
-            + "{left: 400%1$s}, {forward: 500%1$s}, {right: 400%1$s}, {forward: 500%1$s}, "
-            + "{forward: 200, wide: 180}, {forward: 300, wide: 300, high: 60}, {forward: 300, wide: 240, high: 100}, ";
+    private static final String STRETCH =
+            "{forward: 200, wide: 200}, {forward: 300, round: 150}, {forward: 300, wide: 260, high: 90}, "
+                    + "{left: 400%1$s}, {forward: 500%1$s}, {right: 400%1$s}, {forward: 500%1$s}, "
+                    + "{forward: 200, wide: 180}, {forward: 300, wide: 300, high: 60}, {forward: 300, wide: 240, high: 100}, ";
 
     private static final String HOUSE = """
             cavities: {loft: {long: 9000, wide: 3000, high: 600}}

@@ -18,7 +18,6 @@ final class FoldedStretch implements ClearPassage {
     /** Leaves a ten-millionth of the stretch; at a bottom the area is level to the square of that. */
     private static final int STEPS = 34;
 
-
     private final LegLine line;
     private final FoldedSheet sheet;
     private final Optional<Mitre> turning;
