@@ -99,20 +99,27 @@ class AreaProfileTest {
 
     /** A run with every kind of piece, sizes by name. */
     private static AreaProfile mixed(String head, double unit, boolean swapped) {
-        String box =
-                "  box: {at: {rear: %1$s, left: %2$s, top: %3$s}, blows: forward, long: %4$s, wide: %4$s, high: %5$s,\n"
-                        + "    spigots: {out: {face: front, wide: %5$s, high: %6$s}}}\n";
-        String main =
-                "  main: {from: box.out, to: grille, layers: [{galv: %7$s}], screws: {tip: %8$s, thick: %9$s, apart: %10$s}, path: ["
-                        + "{forward: %5$s, wide: %4$s}, {forward: %4$s, up: %3$s, slant: yes}, {forward: rest, round: %6$s}, "
-                        + "{left: %5$s, bend: radius %11$s}, {left: rest}]}\n";
-        String other = "  other: {from: c, to: d, layers: [{galv: %7$s}], path: [{forward: rest}]}\n";
-        String text = head + "cavities: {loft: {long: %12$s, wide: %13$s, high: %14$s}}\nunits:\n" + box
-                + "terminals:\n"
-                + "  grille: {kind: grille, in: loft, face: left, round: %6$s, at: {rear: %15$s, ceiling: %16$s}}\n"
-                + "  c: {kind: grille, in: loft, face: rear, wide: %6$s, high: %6$s, at: {left: %6$s, floor: %6$s}}\n"
-                + "  d: {kind: grille, in: loft, face: front, wide: %6$s, high: %6$s, at: {left: %6$s, floor: %6$s}}\n"
-                + "runs:\n" + (swapped ? other + main : main + other);
+        String main = """
+                \s main: {from: box.out, to: grille, layers: [{galv: %7$s}], path: [{forward: %5$s, wide: %4$s},
+                    {forward: %4$s, up: %3$s, slant: yes}, {forward: rest, round: %6$s},
+                    {left: %5$s, bend: radius %11$s}, {left: rest}],
+                    screws: {tip: %8$s, thick: %9$s, apart: %10$s}}
+                """;
+        String other = """
+                \s other: {from: c, to: d, layers: [{galv: %7$s}], path: [{forward: rest}]}
+                """;
+        String things = """
+                cavities: {loft: {long: %12$s, wide: %13$s, high: %14$s}}
+                units:
+                  box: {at: {rear: %1$s, left: %2$s, top: %3$s}, blows: forward, long: %4$s, wide: %4$s, high: %5$s,
+                    spigots: {out: {face: front, wide: %5$s, high: %6$s}}}
+                terminals:
+                  grille: {kind: grille, in: loft, face: left, round: %6$s, at: {rear: %15$s, ceiling: %16$s}}
+                  c: {kind: grille, in: loft, face: rear, wide: %6$s, high: %6$s, at: {left: %6$s, floor: %6$s}}
+                  d: {kind: grille, in: loft, face: front, wide: %6$s, high: %6$s, at: {left: %6$s, floor: %6$s}}
+                runs:
+                """;
+        String text = head + things + (swapped ? other + main : main + other);
         double[] mm = {100, 1500, 200, 300, 200, 100, 0.6, 10, 4.2, 150, 120, 5000, 3000, 700, 1800, 600};
         Object[] sizes =
                 Arrays.stream(mm).mapToObj(size -> Double.toString(size / unit)).toArray();

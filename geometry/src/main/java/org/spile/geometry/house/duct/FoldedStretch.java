@@ -2,6 +2,7 @@ package org.spile.geometry.house.duct;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -25,6 +26,10 @@ final class FoldedStretch implements ClearPassage {
     private final double to;
     private final Vector3D heading;
     private final Least least;
+    private final List<Seen> known;
+
+    /** A section as it is seen along the path: what is asked most, so that the sheet needn't be cut again. */
+    private record Seen(double atMm, double areaMm2, double perimeterMm, double wideMm, double highMm) {}
 
     /**
      * @param near the mitre it starts in, if any; seen towards that corner
@@ -41,6 +46,29 @@ final class FoldedStretch implements ClearPassage {
         this.to = to;
         this.heading = line.heading();
         this.least = lowest();
+        this.known = Stream.of(0.0, lengthMm(), lengthMm() / 2, least.atMm())
+                .distinct()
+                .map(this::cut)
+                .toList();
+    }
+
+    private Seen cut(double atMm) {
+        List<Vector3D> ring = outline(atMm);
+        return new Seen(
+                atMm,
+                area(ring),
+                perimeter(ring),
+                span(ring, line.lie().first()) * line.firstSeen(),
+                span(ring, line.lie().second()) * line.secondSeen());
+    }
+
+    private Seen seen(double atMm) {
+        for (Seen there : known) {
+            if (there.atMm() == atMm) {
+                return there;
+            }
+        }
+        return cut(atMm);
     }
 
     private static List<Vector3D> ring(LegLine line, Vector3D middle, Clear clear, Optional<Mitre> mitre) {
@@ -69,13 +97,30 @@ final class FoldedStretch implements ClearPassage {
 
     @Override
     public double areaMm2(double atMm) {
-        return Math.abs(FoldedSheet.areaVector(outline(atMm)).dot(heading));
+        return seen(atMm).areaMm2();
+    }
+
+    @Override
+    public double perimeterMm(double atMm) {
+        return seen(atMm).perimeterMm();
+    }
+
+    @Override
+    public double wideMm(double atMm) {
+        return seen(atMm).wideMm();
+    }
+
+    @Override
+    public double highMm(double atMm) {
+        return seen(atMm).highMm();
+    }
+
+    private double area(List<Vector3D> ring) {
+        return Math.abs(FoldedSheet.areaVector(ring).dot(heading));
     }
 
     /** Of the section seen along the path. */
-    @Override
-    public double perimeterMm(double atMm) {
-        List<Vector3D> ring = outline(atMm);
+    private double perimeter(List<Vector3D> ring) {
         double sum = 0;
         for (int k = 0; k < ring.size(); k++) {
             Vector3D side = ring.get((k + 1) % ring.size()).subtract(ring.get(k));
@@ -84,18 +129,7 @@ final class FoldedStretch implements ClearPassage {
         return sum;
     }
 
-    @Override
-    public double wideMm(double atMm) {
-        return span(atMm, line.lie().first()) * line.firstSeen();
-    }
-
-    @Override
-    public double highMm(double atMm) {
-        return span(atMm, line.lie().second()) * line.secondSeen();
-    }
-
-    private double span(double atMm, Vector3D along) {
-        List<Vector3D> ring = outline(atMm);
+    private static double span(List<Vector3D> ring, Vector3D along) {
         double most = ring.stream().mapToDouble(along::dot).max().orElseThrow();
         double least = ring.stream().mapToDouble(along::dot).min().orElseThrow();
         return most - least;
@@ -113,9 +147,9 @@ final class FoldedStretch implements ClearPassage {
 
     private Least lowest() {
         double length = lengthMm();
-        Least best = new Least(0, areaMm2(0));
+        Least best = new Least(0, area(outline(0)));
         for (double at : new double[] {length, turning.isPresent() ? turningBottom(length) : bottom(length)}) {
-            double area = areaMm2(at);
+            double area = area(outline(at));
             if (area < best.areaMm2()) {
                 best = new Least(at, area);
             }
@@ -125,9 +159,9 @@ final class FoldedStretch implements ClearPassage {
 
     /** Where the parabola through both ends and the middle is lowest, kept within the stretch. */
     private double bottom(double length) {
-        double a = areaMm2(0);
-        double b = areaMm2(length / 2);
-        double c = areaMm2(length);
+        double a = area(outline(0));
+        double b = area(outline(length / 2));
+        double c = area(outline(length));
         double bend = 2 * (a - 2 * b + c);
         return bend > 0 ? Math.max(0, Math.min(length, length * (3 * a - 4 * b + c) / (2 * bend))) : 0;
     }
@@ -137,21 +171,21 @@ final class FoldedStretch implements ClearPassage {
         double high = length;
         double left = high - GOLDEN * (high - low);
         double right = low + GOLDEN * (high - low);
-        double atLeft = areaMm2(left);
-        double atRight = areaMm2(right);
+        double atLeft = area(outline(left));
+        double atRight = area(outline(right));
         for (int i = 0; i < STEPS; i++) {
             if (atLeft <= atRight) {
                 high = right;
                 right = left;
                 atRight = atLeft;
                 left = high - GOLDEN * (high - low);
-                atLeft = areaMm2(left);
+                atLeft = area(outline(left));
             } else {
                 low = left;
                 left = right;
                 atLeft = atRight;
                 right = low + GOLDEN * (high - low);
-                atRight = areaMm2(right);
+                atRight = area(outline(right));
             }
         }
         return (low + high) / 2;
