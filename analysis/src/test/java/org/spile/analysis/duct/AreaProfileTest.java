@@ -100,13 +100,13 @@ class AreaProfileTest {
     /** A run with every kind of piece, sizes by name. */
     private static AreaProfile mixed(String head, double unit, boolean swapped) {
         String main = """
-                \s main: {from: box.out, to: grille, layers: [{galv: %7$s}], path: [{forward: %5$s, wide: %4$s},
+                main: {from: box.out, to: grille, layers: [{galv: %7$s}], path: [{forward: %5$s, wide: %4$s},
                     {forward: %4$s, up: %3$s, slant: yes}, {forward: rest, round: %6$s},
                     {left: %5$s, bend: radius %11$s}, {left: rest}],
                     screws: {tip: %8$s, thick: %9$s, apart: %10$s}}
                 """;
         String other = """
-                \s other: {from: c, to: d, layers: [{galv: %7$s}], path: [{forward: rest}]}
+                other: {from: c, to: d, layers: [{galv: %7$s}], path: [{forward: rest}]}
                 """;
         String things = """
                 cavities: {loft: {long: %12$s, wide: %13$s, high: %14$s}}
@@ -119,7 +119,7 @@ class AreaProfileTest {
                   d: {kind: grille, in: loft, face: front, wide: %6$s, high: %6$s, at: {left: %6$s, floor: %6$s}}
                 runs:
                 """;
-        String text = head + things + (swapped ? other + main : main + other);
+        String text = head + things + (swapped ? other + main : main + other).indent(2);
         double[] mm = {100, 1500, 200, 300, 200, 100, 0.6, 10, 4.2, 150, 120, 5000, 3000, 700, 1800, 600};
         Object[] sizes =
                 Arrays.stream(mm).mapToObj(size -> Double.toString(size / unit)).toArray();
