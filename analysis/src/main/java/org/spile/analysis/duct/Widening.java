@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.spile.geometry.house.House;
 import org.spile.geometry.house.duct.DuctLeg;
 import org.spile.geometry.house.duct.DuctRun;
@@ -11,6 +12,8 @@ import org.spile.geometry.house.duct.Section;
 import org.spile.geometry.house.told.FaceDistance;
 import org.spile.geometry.house.told.ToldEnd;
 import org.spile.geometry.house.told.ToldRun;
+import org.spile.geometry.house.told.ToldSection;
+import org.spile.geometry.house.told.ToldSizes;
 import org.spile.geometry.house.told.ToldSpigot;
 import org.spile.geometry.house.told.ToldStation;
 import org.spile.geometry.house.told.ToldTerminal;
@@ -18,29 +21,44 @@ import org.spile.geometry.house.told.ToldUnit;
 import org.spile.geometry.kernel.measure.Reading;
 
 /**
- * The values of a house file that make a run so wide wherever it is narrower: its stations' widths and those of the openings
- * at its ends, which keep their middles.
+ * The values of a house file that make a flat run so wide wherever it is narrower: the long sides of its stations and of the
+ * openings at its ends, which keep their middles. The long side is the level one of a run that lies flat, the upright one of
+ * a run that stands on edge.
  */
 final class Widening {
+    private static final Set<String> LEVEL = Set.of("left", "right");
+    private static final Set<String> UPRIGHT = Set.of("floor", "ceiling", "top", "bottom");
+
     private final House house;
     private final DuctRun run;
     private final double wideMm;
+    private final boolean onEdge;
     private final Map<String, Double> edits = new LinkedHashMap<>();
 
     Widening(House house, DuctRun run, double wideMm, double depthMm) {
         this.house = house;
         this.run = run;
         this.wideMm = wideMm;
+        Section first = run.legs().get(0).start();
+        this.onEdge = first.highMm() > first.wideMm();
         if (run.legs().stream().allMatch(leg -> flat(leg.start(), depthMm) && flat(leg.end(), depthMm))) {
             collect();
         }
     }
 
-    /** Only runs that lie flat all along, at that depth, are widened by their width. */
-    private static boolean flat(Section section, double depthMm) {
-        return !(section instanceof Section.Round)
-                && section.highMm() >= depthMm - 1e-6
-                && section.wideMm() >= section.highMm();
+    /** Only runs whose long side is the same all along, at that depth, are widened by it. */
+    private boolean flat(Section section, double depthMm) {
+        double deep = onEdge ? section.wideMm() : section.highMm();
+        return !(section instanceof Section.Round) && deep >= depthMm - 1e-6 && longMm(section) >= deep;
+    }
+
+    private double longMm(Section section) {
+        return onEdge ? section.highMm() : section.wideMm();
+    }
+
+    /** What its long side is called. */
+    String word() {
+        return onEdge ? "high" : "wide";
     }
 
     /** By path, in mm; empty where the run isn't one that can be widened so. */
@@ -56,8 +74,8 @@ final class Widening {
                     .filter(station -> station.path().equals(leg.path()))
                     .findFirst()
                     .flatMap(ToldStation::section)
-                    .flatMap(section -> section.wide())
-                    .ifPresent(reading -> widen(reading, leg.end().wideMm(), List.of()));
+                    .flatMap(this::side)
+                    .ifPresent(reading -> widen(reading, longMm(leg.end()), List.of()));
         }
         end(told.to(), run.legs().get(run.legs().size() - 1).end());
     }
@@ -68,15 +86,22 @@ final class Widening {
         }
         ToldTerminal terminal = house.told().terminals().get(end.name());
         if (terminal != null) {
-            terminal.placed()
-                    .sizes()
-                    .wideMm()
+            side(terminal.placed().sizes())
                     .ifPresent(reading ->
-                            widen(reading, section.wideMm(), terminal.placed().at()));
+                            widen(reading, longMm(section), terminal.placed().at()));
         }
         spigot(end.name())
-                .ifPresent(spigot ->
-                        spigot.sizes().wideMm().ifPresent(reading -> widen(reading, section.wideMm(), spigot.at())));
+                .ifPresent(spigot -> side(spigot.sizes())
+                        .ifPresent(reading -> widen(reading, longMm(section), spigot.at())));
+    }
+
+    /** The reading of a station's long side; on an upright leg its fore and aft side may be typed as long. */
+    private Optional<Reading> side(ToldSection section) {
+        return onEdge ? section.high().or(section::longMm) : section.wide();
+    }
+
+    private Optional<Reading> side(ToldSizes sizes) {
+        return onEdge ? sizes.highMm() : sizes.wideMm();
     }
 
     private Optional<ToldSpigot> spigot(String name) {
@@ -94,7 +119,7 @@ final class Widening {
         }
         edits.put(told.path(), house.now(told).value() + more);
         for (FaceDistance place : places) {
-            boolean across = place.face().equals("left") || place.face().equals("right");
+            boolean across = (onEdge ? UPRIGHT : LEVEL).contains(place.face());
             if (across && place.far().isEmpty() && !place.out()) {
                 edits.put(place.near().path(), house.now(place.near()).value() - more / 2);
             }

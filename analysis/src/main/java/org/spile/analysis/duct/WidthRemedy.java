@@ -48,11 +48,12 @@ final class WidthRemedy {
             return List.of(new Remedy("not possible by width alone: " + because, List.of()));
         }
         double wideMm = passing(shape, Math.ceil(surely.result().get() + doubtMm() - SLACK_MM));
-        String says = "make it " + Written.number(wideMm, 0) + " mm wide all along, at the depth of "
+        var widening = new Widening(house, duct.run(), wideMm, duct.depthMm());
+        String says = "make it " + Written.number(wideMm, 0) + " mm " + widening.word() + " all along, at the depth of "
                 + Written.number(duct.depthMm(), 1) + " mm there is ("
                 + Written.number(enough.result().get(), 0)
                 + " mm by method J alone)";
-        Map<String, Double> edits = new Widening(house, duct.run(), wideMm, duct.depthMm()).edits();
+        Map<String, Double> edits = widening.edits();
         return List.of(tried(says, edits));
     }
 

@@ -248,4 +248,23 @@ class DuctTest {
         assertTrue(finding.because().contains("590 x 20 mm"), finding.because());
         assertEquals(1000, finding.where().orElseThrow().position().number(), 1e-6);
     }
+
+    /** The same duct stood on edge has the same friction, and grows by its height about its middle. */
+    @Test
+    void onEdge_growsByItsHeight() throws IOException {
+        String yaml = house("", "25", "314", "flow: 20 L/s, replaces: {round: 100}, ")
+                .replace("high: 200 mm", "high: 900 mm")
+                .replace("floor: 60 mm", "floor: 300 mm");
+        Remedy remedy = only(read(yaml)).remedies().get(0);
+        assertTrue(remedy.says().startsWith("make it 581 mm high all along, at the depth of 25 mm"), remedy.says());
+        assertEquals(
+                List.of(
+                        "terminals.a.high=581 mm",
+                        "terminals.a.at.floor=166.5 mm",
+                        "terminals.b.high=581 mm",
+                        "terminals.b.at.floor=166.5 mm"),
+                remedy.set());
+        Finding after = only(read(yaml, remedy.set().toArray(String[]::new)));
+        assertEquals(Verdict.PASSES, after.verdict(), after.because());
+    }
 }
