@@ -91,8 +91,8 @@ final class Widening {
                             widen(reading, longMm(section), terminal.placed().at()));
         }
         spigot(end.name())
-                .ifPresent(spigot -> side(spigot.sizes())
-                        .ifPresent(reading -> widen(reading, longMm(section), spigot.at())));
+                .ifPresent(spigot ->
+                        side(spigot.sizes()).ifPresent(reading -> widen(reading, longMm(section), spigot.at())));
     }
 
     /** The reading of a station's long side; on an upright leg its fore and aft side may be typed as long. */

@@ -120,8 +120,6 @@ class BadDuctTest {
         Answer drawn = Answer.to("draw", folder.resolve("house.yaml").toString(), "-o", sheets.toString());
         assertEquals(2, drawn.status());
         assertFalse(Files.exists(sheets));
-        assertEquals(
-                List.of("house.yaml"),
-                List.of(folder.toFile().list()));
+        assertEquals(List.of("house.yaml"), List.of(folder.toFile().list()));
     }
 }
