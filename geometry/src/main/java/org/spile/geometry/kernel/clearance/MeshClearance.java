@@ -114,6 +114,9 @@ public final class MeshClearance {
             return convexGap(first.convex().get(), second, high);
         }
         WayOut way = wayOut(first, second, skin);
+        if (way.isApart() && search.lower > 0) {
+            return search.gap(search.lower, search.upper);
+        }
         Gap surface = search.gap(Math.min(-way.lengthMm, high), high);
         return overlaps ? along(way.direction, surface) : surface;
     }
@@ -191,6 +194,9 @@ public final class MeshClearance {
         WayOut way = WayOut.of(first, second);
         for (Vector3D direction : directions(first, second)) {
             way.offer(direction);
+        }
+        if (way.isApart() && pairs.lower > 0) {
+            return pairs.gap(pairs.lower, pairs.upper);
         }
         Vector3D deepest = Vector3D.of(pairs.nx, pairs.ny, pairs.nz);
         double length = LIFT - pairs.lower;

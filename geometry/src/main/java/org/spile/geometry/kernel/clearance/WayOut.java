@@ -55,6 +55,11 @@ final class WayOut {
         take(reachA.applyAsDouble(n.negate()) + reachB.applyAsDouble(n), n.negate());
     }
 
+    /** Whether a plane parts the two as they stand, so that neither is within the other. */
+    boolean isApart() {
+        return lengthMm <= 0;
+    }
+
     /** Takes a shift that has been found to end the overlap, if it is shorter. */
     void take(double mm, Vector3D along) {
         if (mm < lengthMm) {

@@ -56,11 +56,12 @@ class MeshClearanceLawsTest {
         }
     }
 
-    private static void assertSame(Gap first, Gap second, double slackMm) {
+    /** Whether an open mesh might hold a thing is judged by its bounds, which a turn may change; then bounds must meet. */
+    private static void assertSame(Gap first, Gap second, double slackMm, boolean closed) {
         assertTrue(
                 first.lowerMm() <= second.upperMm() + slackMm && second.lowerMm() <= first.upperMm() + slackMm,
                 () -> first + " against " + second);
-        if (first.lowerMm() > 0) {
+        if (first.lowerMm() > 0 && (closed || second.lowerMm() > 0)) {
             assertEquals(first.upperMm(), second.upperMm(), slackMm);
             assertEquals(first.lowerMm(), second.lowerMm(), slackMm);
         }
@@ -68,14 +69,15 @@ class MeshClearanceLawsTest {
     }
 
     static void swappingTheTwoKeepsTheDistance(Case c) {
-        assertSame(c.meshes(), new MeshClearance().between(c.b, c.a).swapped(), 1e-7);
+        assertSame(c.meshes(), new MeshClearance().between(c.b, c.a).swapped(), 1e-7, true);
     }
 
     static void movingBothTogetherKeepsTheDistance(Case c) {
         Move move = Move.about(Vector3D.of(100, 200, 300), c.way, c.turnRad).then(Move.shift(10_000, 5_000, 3_000));
-        assertSame(c.meshes(), new MeshClearance().between(c.a.moved(move), c.b.moved(move)), 1e-6);
+        boolean closed = c.a.isClosed() && c.b.isClosed();
+        assertSame(c.meshes(), new MeshClearance().between(c.a.moved(move), c.b.moved(move)), 1e-6, closed);
         // A rim against an edge close to contact has bounds open by up to 2e-5, either way.
-        assertSame(c.meshAndSolid(), new MeshClearance().between(c.a.moved(move), c.solid.moved(move)), 2e-5);
+        assertSame(c.meshAndSolid(), new MeshClearance().between(c.a.moved(move), c.solid.moved(move)), 2e-5, closed);
     }
 
     static void apartTheBoundsMeetAndTheWitnessesLieOnBoth(Case c) {
