@@ -12,6 +12,8 @@ import org.spile.geometry.house.told.ToldSlide;
 
 /** Makes motions of told slides and hinges. */
 final class Motions {
+    private static final double FLAT_DEG = 180;
+
     private final Readings readings;
     private final Troubles troubles;
 
@@ -20,8 +22,12 @@ final class Motions {
         this.troubles = troubles;
     }
 
-    /** The slide or the hinge; a trouble if there is neither, or if it can't be. */
-    Optional<Motion> of(String path, Block box, List<ToldSlide> slides, Optional<ToldHinge> hinge) {
+    /**
+     * The slide or the hinge; a trouble if there is neither, or if it can't be.
+     *
+     * @param framed whether it is set into a surface, which it can't turn through
+     */
+    Optional<Motion> of(String path, Block box, List<ToldSlide> slides, Optional<ToldHinge> hinge, boolean framed) {
         if (hinge.isPresent() == !slides.isEmpty()) {
             troubles.wrong(
                     path,
@@ -30,6 +36,13 @@ final class Motions {
                             + "one that rides the other.");
             return Optional.empty();
         }
+        hinge.filter(turning -> framed && readings.now(turning.by()).value() > FLAT_DEG)
+                .ifPresent(turning -> troubles.wrong(
+                        turning.by().path(),
+                        "turns by "
+                                + AxisPlacing.number(readings.now(turning.by()).value())
+                                + " deg, through the frame it is set in",
+                        "Flat against the other side of its frame it has turned by 180 deg."));
         return hinge.isPresent() ? swing(hinge.get(), box) : slide(slides);
     }
 

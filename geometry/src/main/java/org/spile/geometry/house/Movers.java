@@ -60,10 +60,17 @@ final class Movers {
             return;
         }
         new Motions(readings, troubles)
-                .of(told.placed().path(), stood.get().own(), told.slides(), told.hinge())
+                .of(told.placed().path(), stood.get().own(), told.slides(), told.hinge(), setIn(told))
                 .ifPresent(motion -> places.put(
                         told.placed().id(),
                         new MoverPlace(told.placed().id(), told.placed().path(), stood.get(), motion, told.rides())));
+    }
+
+    /** Whether it lies in a surface: outwards from it, with nothing between. */
+    private boolean setIn(ToldMover told) {
+        return told.placed().at().stream()
+                .anyMatch(distance ->
+                        distance.out() && readings.now(distance.near()).value() == 0);
     }
 
     private void leaf(ToldRoom room, ToldOpening told) {
@@ -101,7 +108,7 @@ final class Movers {
         Stood stood =
                 new Stood(told.placed(), in.get(), leaf, Rigid.NONE, Optional.empty(), Optional.empty(), List.of());
         new Motions(readings, troubles)
-                .of(path, leaf, told.slides().map(List::of).orElse(List.of()), told.hinge())
+                .of(path, leaf, told.slides().map(List::of).orElse(List.of()), told.hinge(), true)
                 .ifPresent(motion -> {
                     openings.put(told.placed().id(), told);
                     places.put(told.placed().id(), new MoverPlace(told.placed().id(), path, stood, motion, ""));
