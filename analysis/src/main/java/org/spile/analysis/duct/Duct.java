@@ -44,16 +44,25 @@ public final class Duct implements Check {
 
     @Override
     public List<Finding> findings(House house) {
+        return findings(house, true);
+    }
+
+    @Override
+    public List<Finding> withoutRemedies(House house) {
+        return findings(house, false);
+    }
+
+    private List<Finding> findings(House house, boolean remedies) {
         List<Finding> findings = new ArrayList<>();
         for (DuctRun run : house.runs()) {
             if (run.replacesMm().isPresent() || run.flowM3s().isPresent()) {
-                findings.add(finding(house, run));
+                findings.add(finding(house, run, remedies));
             }
         }
         return findings;
     }
 
-    private Finding finding(House house, DuctRun run) {
+    private Finding finding(House house, DuctRun run, boolean remedies) {
         String check = run.replacesMm().isPresent() ? REPLACES : AREA;
         var duct = RunDuct.of(house, run);
         if (duct.result().isEmpty()) {
@@ -82,7 +91,7 @@ public final class Duct implements Check {
                 compared.result().get(),
                 worst.result().get(),
                 known.verdict().result().orElseThrow());
-        return finding.verdict() == Verdict.PASSES
+        return finding.verdict() == Verdict.PASSES || !remedies
                 ? finding
                 : finding.with(new WidthRemedy(house, known, compared.result().get(), others).remedies());
     }

@@ -37,13 +37,14 @@ public final class Checks {
      * @param asked names of checks or questions, as {@code fit} or {@code fit.clearance}
      */
     public static Findings answer(House house, List<String> asked) {
-        List<Check> needed = all().stream()
-                .filter(check -> asked.stream().anyMatch(name -> concerns(name, check)))
-                .toList();
-        List<Finding> wanted = answered(house, needed).all().stream()
-                .filter(finding -> asked.stream().anyMatch(name -> Findings.isOf(name, finding.check())))
-                .toList();
-        return Findings.of(wanted);
+        return wanted(answered(house, needed(asked)), asked);
+    }
+
+    /** As {@link #answer(House, List)}, without seeking remedies: for whoever asks many houses. */
+    public static Findings standing(House house, List<String> asked) {
+        List<Finding> found = new ArrayList<>();
+        needed(asked).forEach(check -> found.addAll(check.withoutRemedies(house)));
+        return wanted(Findings.of(found), asked);
     }
 
     /** Every name that {@link #answer(House, List)} takes: each check's and its questions'. */
@@ -58,6 +59,18 @@ public final class Checks {
     /** One check may answer several names below its own, as {@code fit} does. */
     private static boolean concerns(String asked, Check check) {
         return check.names().stream().anyMatch(name -> Findings.isOf(asked, name));
+    }
+
+    private static List<Check> needed(List<String> asked) {
+        return all().stream()
+                .filter(check -> asked.stream().anyMatch(name -> concerns(name, check)))
+                .toList();
+    }
+
+    private static Findings wanted(Findings findings, List<String> asked) {
+        return Findings.of(findings.all().stream()
+                .filter(finding -> asked.stream().anyMatch(name -> Findings.isOf(name, finding.check())))
+                .toList());
     }
 
     private static Findings answered(House house, List<Check> checks) {

@@ -1,6 +1,7 @@
 package org.spile.exporters.command;
 
 import java.util.List;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import org.spile.analysis.finding.Findings;
 import org.spile.analysis.whole.Checks;
@@ -32,14 +33,20 @@ sealed interface Asked {
     }
 
     private static String meant(String name) {
+        var known = known();
+        return NearestName.of(name, known)
+                .map(near -> "did you mean " + near + "?")
+                .orElseGet(() -> "there are " + String.join(", ", known));
+    }
+
+    /** Every check and question that can be asked. */
+    static SortedSet<String> known() {
         var known = new TreeSet<String>();
         for (var check : Checks.names()) {
             known.add(check);
             known.add(check.substring(0, Math.max(check.indexOf('.'), 0)));
         }
         known.remove("");
-        return NearestName.of(name, known)
-                .map(near -> "did you mean " + near + "?")
-                .orElseGet(() -> "there are " + String.join(", ", known));
+        return known;
     }
 }

@@ -3,11 +3,7 @@ package org.spile.exporters.command;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import org.spile.exporters.Formats;
-import org.spile.exporters.drawing.SheetSet;
 import org.spile.exporters.sheets.Sheets;
 import org.spile.exporters.sheets.Subject;
 
@@ -57,8 +53,8 @@ final class DrawCommand implements Command {
             return HouseInput.complain(opened, console);
         }
         var findings = ((Asked.Named) asked).answer(sound.house());
-        var drawn = Sheets.of(Subject.of(plainName(sound.file()), sound.house(), findings.worstFirst()));
-        var placing = OutputFolder.at(folder).put(files(drawn.set()), words.has(FORCE.name()));
+        var drawn = Sheets.of(Subject.of(SheetFiles.plainName(sound.file()), sound.house(), findings.worstFirst()));
+        var placing = OutputFolder.at(folder).put(SheetFiles.of(drawn.set()), words.has(FORCE.name()));
         if (placing instanceof Placing.Refused refused) {
             return console.refuse(refused.why());
         }
@@ -66,26 +62,5 @@ final class DrawCommand implements Command {
         drawn.refused().forEach(why -> console.err().print("left out: " + why + "\n"));
         console.out().print(findings.summary().says() + "\n");
         return findings.anyFails() ? ExitStatus.SOMETHING_FAILS : ExitStatus.NOTHING_FAILS;
-    }
-
-    /** The house file's name without folder and ending, letters that a file's name may not have anywhere left out. */
-    private static String plainName(String file) {
-        var name = Path.of(file).getFileName().toString().replaceFirst("\\.[^.]*$", "");
-        var plain = name.replaceAll("[^A-Za-z0-9_-]+", "-").replaceFirst("^[-_]+", "");
-        return plain.isEmpty() ? "house" : plain;
-    }
-
-    private static Map<String, FileContent> files(SheetSet sheets) {
-        var files = new LinkedHashMap<String, FileContent>();
-        for (var writer : Formats.all()) {
-            if (writer.oneSheetAFile()) {
-                for (var single : sheets.single()) {
-                    files.put(single.sheets().get(0).name() + "." + writer.ending(), out -> writer.write(single, out));
-                }
-            } else {
-                files.put(sheets.name() + "." + writer.ending(), out -> writer.write(sheets, out));
-            }
-        }
-        return files;
     }
 }

@@ -19,7 +19,13 @@ public final class Spile {
 
     /** Every command, in the order of the help. */
     static Spile withAllCommands() {
-        return new Spile(List.of(new StartCommand(), new CheckCommand(), new DrawCommand(), new ReckonDuctCommand()));
+        return new Spile(List.of(
+                new StartCommand(),
+                new CheckCommand(),
+                new DrawCommand(),
+                new MeasureCommand(),
+                new StudyCommand(),
+                new ReckonDuctCommand()));
     }
 
     /**

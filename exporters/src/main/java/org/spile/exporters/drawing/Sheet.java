@@ -51,9 +51,14 @@ public record Sheet(
         return furniture;
     }
 
-    /** The scales of its views, the first view's first, each once: {@code 1:20, 1:5}. */
+    /** The scales of its views, the first view's first, each once: {@code 1:20, 1:5}; tables and plots have none. */
     public String scales() {
         return String.join(
-                ", ", views.stream().map(view -> view.scale().says()).distinct().toList());
+                ", ",
+                views.stream()
+                        .filter(view -> !view.title().isEmpty())
+                        .map(view -> view.scale().says())
+                        .distinct()
+                        .toList());
     }
 }

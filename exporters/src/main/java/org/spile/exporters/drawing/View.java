@@ -7,7 +7,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * One picture on a sheet: part of the model, at a scale, in a place.
  *
  * @param name its own name among the drawing's views, lower case and hyphens
- * @param title what it shows, in words
+ * @param title what it shows, in words; empty for a table or a plot, which has no scale
  * @param scale how large
  * @param window all that is drawn, dimensions and title included (model mm)
  * @param at where the window's lower left corner stands on paper (mm)

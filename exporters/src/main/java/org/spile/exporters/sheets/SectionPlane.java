@@ -43,6 +43,12 @@ record SectionPlane(TrailerPlace trailer, boolean across, double offsetMm) {
         return site.subtract(through()).dot(looks());
     }
 
+    /** The same in a few words, where there is little room. */
+    String briefly() {
+        String offset = Written.number(Math.abs(offsetMm), 0);
+        return across ? offset + " from the rear" : offset + (offsetMm < 0 ? " right" : " left") + " of the middle";
+    }
+
     /** Where it is cut, in words. */
     String words() {
         if (across) {

@@ -176,7 +176,8 @@ final class SectionView {
                 .grown(ROUND_MM);
     }
 
-    private void draw(Canvas canvas) {
+    /** What is cut, without sizes or names. */
+    void draw(Canvas canvas) {
         for (CutParts.CutPart each : cut) {
             for (Outline outline : each.outlines()) {
                 if (canvas.shows(outline)) {
@@ -271,7 +272,8 @@ final class SectionView {
                         finding.subject()));
     }
 
-    private void names(Canvas canvas, PartKind... kinds) {
+    /** The names of what is cut, each once. */
+    void names(Canvas canvas, PartKind... kinds) {
         List<PartKind> named = List.of(kinds);
         Set<String> done = new HashSet<>();
         for (CutParts.CutPart each : cut) {

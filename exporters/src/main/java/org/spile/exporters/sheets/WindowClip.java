@@ -47,7 +47,8 @@ final class WindowClip {
         return pieces;
     }
 
-    private static List<Vector2D> segment(Vector2D from, Vector2D to, Extent window) {
+    /** What a window shows of a straight piece; nothing if none of it. */
+    static List<Vector2D> segment(Vector2D from, Vector2D to, Extent window) {
         double dx = to.getX() - from.getX();
         double dy = to.getY() - from.getY();
         double[] span = {0, 1};

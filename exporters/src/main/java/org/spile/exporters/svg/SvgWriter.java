@@ -75,6 +75,7 @@ public final class SvgWriter implements SheetWriter {
     /** What is drawn, how large: for readers who can't see it. */
     private static String describe(Sheet sheet) {
         var views = sheet.views().stream()
+                .filter(view -> !view.title().isEmpty())
                 .map(view -> view.title() + " at " + view.scale().says())
                 .collect(Collectors.joining("; "));
         return "Sheet " + sheet.number() + " of " + sheet.of() + ", "
@@ -100,7 +101,12 @@ public final class SvgWriter implements SheetWriter {
         tags.attribute("id", tags.id(name));
         tags.attribute("data-scale", Written.number(view.unitsPerMm(), 6));
         tags.attribute("data-origin", origin(view, sheet));
-        tags.element("title", "", view.title() + ", " + view.scale().says());
+        tags.element(
+                "title",
+                "",
+                view.title().isEmpty()
+                        ? view.name()
+                        : view.title() + ", " + view.scale().says());
         var place = new SvgPlace(
                 view.unitsPerMm(), view.paper(Vector2D.ZERO), sheet.paper().highMm());
         new SvgLayers(tags, name, place, view.marks()).write();

@@ -2,6 +2,7 @@ package org.spile.geometry.file;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.spile.geometry.kernel.measure.QuantityText;
 
 /**
  * The house file: reads it, checks it, applies options and edits, and works the house out.
@@ -48,6 +49,18 @@ public final class HouseFile {
     /** As {@link #read}, worked out. */
     public static HouseResult house(Path file, List<String> options, List<String> edits) {
         return WorkedOut.of(read(file, options, edits));
+    }
+
+    /** How numbers are read as this file's own are: its bare lengths may be inches. A file that can't be read has millimetres. */
+    public static QuantityText quantities(Path file) {
+        boolean inches = SourceText.read(file, file.toString()) instanceof SourceText.Legible legible
+                && Tree.of(file.toString(), legible.text())
+                        .root()
+                        .value("lengths")
+                        .filter(unit ->
+                                unit instanceof TextNode text && text.text().equals("in"))
+                        .isPresent();
+        return inches ? QuantityText.inInches() : QuantityText.inMillimetres();
     }
 
     /** As {@link #readText(String, String, List, List)}, worked out. */

@@ -11,12 +11,25 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spile.analysis.finding.Finding;
+import org.spile.analysis.whole.Aim;
+import org.spile.analysis.whole.Checks;
+import org.spile.analysis.whole.Shown;
+import org.spile.analysis.whole.Study;
+import org.spile.analysis.whole.TapeRow;
+import org.spile.analysis.whole.TapeSheet;
+import org.spile.analysis.whole.Variation;
 import org.spile.exporters.drawing.Dimensioned;
 import org.spile.exporters.drawing.Flag;
+import org.spile.exporters.drawing.Leader;
 import org.spile.exporters.drawing.Mark;
 import org.spile.exporters.drawing.Sheet;
 import org.spile.exporters.drawing.Span;
+import org.spile.exporters.drawing.layout.Laid;
 import org.spile.exporters.drawing.layout.Overlaps;
+import org.spile.exporters.sheets.StudySheets;
+import org.spile.exporters.sheets.Subject;
+import org.spile.exporters.sheets.TapeSheets;
+import org.spile.geometry.house.House;
 
 /** A builder can read every sheet of every sample: nothing lies on words, and what doesn't pass is shown. */
 class SampleSheetsTest {
@@ -71,5 +84,39 @@ class SampleSheetsTest {
         List<Mark> marks = new ArrayList<>();
         sample.sheets().set().sheets().forEach(sheet -> sheet.views().forEach(view -> marks.addAll(view.marks())));
         return marks;
+    }
+
+    /** One page: A4 for small houses, A3 at most; every row has its number in a picture. */
+    @ParameterizedTest
+    @MethodSource("samples")
+    void tapeSheet_isOneReadablePage(Sample sample) {
+        House house = sample.house();
+        var findings = Checks.standing(house, Checks.names());
+        TapeSheet tape = TapeSheet.of(house, findings.all(), TapeSheet.ROOM);
+        Laid laid = TapeSheets.of(Subject.of("house", house, findings.worstFirst()), tape);
+        Sheet sheet = ((Laid.Fits) laid).sheet();
+        assertEquals(List.of(), Overlaps.of(sheet));
+        List<String> balloons = new ArrayList<>();
+        for (var view : sheet.views()) {
+            view.marks().stream()
+                    .filter(Leader.class::isInstance)
+                    .map(Leader.class::cast)
+                    .forEach(leader -> balloons.add(leader.says()));
+        }
+        for (TapeRow row : tape.rows()) {
+            assertTrue(balloons.contains(Integer.toString(row.number())), sample + ", row " + row.number());
+        }
+    }
+
+    @Test
+    void studySheets_areReadable() {
+        House house = Sample.named("loft").house();
+        var drop = new Variation(List.of("cavities.loft.ceiling.drop"), "mm", Variation.range(0, 20, 2), Aim.LEAST);
+        var high = new Variation(List.of("units.cooler.high"), "mm", Variation.range(190, 220, 2), Aim.MOST);
+        for (List<Variation> variations : List.of(List.of(drop), List.of(drop, high))) {
+            Study study = Study.of(house::with, variations, List.of(Shown.of("fit")), done -> assertTrue(done > 0));
+            Laid laid = StudySheets.of(Subject.of("house", house, List.of()), study);
+            assertEquals(List.of(), Overlaps.of(((Laid.Fits) laid).sheet()));
+        }
     }
 }

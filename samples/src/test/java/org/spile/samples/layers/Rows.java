@@ -48,11 +48,12 @@ final class Rows {
                 HOUSE,
                 "analysis.finding",
                 "analysis.duct",
+                "analysis.whole",
                 "exporters.drawing",
                 "exporters.drawing.layout");
         row("exporters.svg", "geometry.kernel.measure", "exporters.drawing");
         row("exporters.dxf", "geometry.kernel.measure", "exporters.drawing");
-        row("exporters.table", "geometry.kernel.measure", "analysis.finding");
+        row("exporters.table", "geometry.kernel.measure", "analysis.finding", "analysis.duct", "analysis.whole");
         row("exporters", "exporters.drawing", "exporters.svg", "exporters.dxf");
         row("exporters.command", "geometry..", "analysis..", "exporters..");
     }

@@ -67,6 +67,22 @@ class SameBytesTest {
     }
 
     @Test
+    void measureAndStudy_everywhereTheSame() throws Exception {
+        var loft = SpileJar.ROOT.resolve("samples/loft/house.yaml").toString();
+        var abroad = List.of("-Duser.language=ar", "-Duser.country=EG", "-Duser.extensions=nu-arab");
+        var measure = List.of("measure", loft, "-o", "tape");
+        var study = List.of("study", loft, "--vary", "cavities.loft.ceiling.drop=0..1 by 0.5", "-o", "study");
+        for (var words : List.of(measure, study)) {
+            var home = new SpileJar(folder).run(List.of(), words.toArray(String[]::new));
+            var before = contents(words.get(words.size() - 1));
+            assertEquals(home, new SpileJar(folder).run(abroad, words.toArray(String[]::new)));
+            var after = contents(words.get(words.size() - 1));
+            assertEquals(before.keySet(), after.keySet());
+            before.forEach((name, bytes) -> assertArrayEquals(bytes, after.get(name), name));
+        }
+    }
+
+    @Test
     void help_everywhereTheSame() throws Exception {
         var plain = new SpileJar(folder).run("check", "--help");
         assertEquals(

@@ -138,17 +138,38 @@ final class LabelLayout {
      */
     Flag place(FlagRequest flag, List<Stroke> gap) {
         var pen = Layer.FINDINGS.pen().of(flag.part());
+        var strokes = numbered(pen, flag.number(), flag.at(), flag.to(), gap);
+        return new Flag(pen, flag.number(), flag.finding(), flag.at(), flag.to(), strokes);
+    }
+
+    /**
+     * A balloon beside its tape.
+     *
+     * @param balloon what was asked
+     * @param tape the strokes of its tape, on the ground already
+     */
+    Leader place(Balloon balloon, List<Stroke> tape) {
+        var pen = pen(balloon);
+        var strokes = numbered(pen, balloon.number(), balloon.from(), balloon.to(), tape);
+        return new Leader(pen, Integer.toString(balloon.number()), balloon.to(), strokes);
+    }
+
+    private static Pen pen(Balloon balloon) {
+        return Layer.DIMENSIONS.pen().wide(Pen.WIDE_MM).of(balloon.part());
+    }
+
+    private List<Stroke> numbered(Pen pen, int count, Vector2D from, Vector2D to, List<Stroke> between) {
         var thin = pen.wide(Pen.NARROW_MM);
-        var strokes = new ArrayList<>(gap);
-        var number = Integer.toString(flag.number());
+        var strokes = new ArrayList<>(between);
+        var number = Integer.toString(count);
         var radius = Math.max(FLAG_RADIUS_MM, Lettering.shipped().widthMm(number, Text.USUAL_MM) / 2 + 1.2);
-        var middle = flag.at().lerp(flag.to(), 0.5);
+        var middle = from.lerp(to, 0.5);
         var spot = pointing.beside(middle, 2 * radius, 2 * radius);
         strokes.addAll(pointing.leader(thin, middle, new Pointing.Spot(spot.middle(), onRim(middle, spot, radius))));
         strokes.add(new Circle(pen, spot.middle(), radius * unit));
         strokes.add(new Text(pen.wide(0.35), spot.middle(), number, Text.USUAL_MM, 0, Anchor.MIDDLE));
         ground.add(Ground.Kind.TEXT, pointing.box(spot.middle(), 2 * radius, 2 * radius));
-        return new Flag(pen, flag.number(), flag.finding(), flag.at(), flag.to(), strokes);
+        return strokes;
     }
 
     private Vector2D onRim(Vector2D from, Pointing.Spot spot, double radius) {
@@ -158,17 +179,27 @@ final class LabelLayout {
 
     /** The gap between the witness points, with ticks across its ends; ringed if it is too short to see. */
     List<Stroke> gap(FlagRequest flag) {
-        var pen = Layer.FINDINGS.pen().of(flag.part());
-        var way = flag.to().subtract(flag.at());
+        return between(Layer.FINDINGS.pen().of(flag.part()), flag.at(), flag.to(), true);
+    }
+
+    /** A tape, with ticks across its ends, but none where it runs on beyond what is drawn. */
+    List<Stroke> tape(Balloon balloon) {
+        return between(pen(balloon), balloon.from(), balloon.to(), !balloon.cut());
+    }
+
+    private List<Stroke> between(Pen pen, Vector2D from, Vector2D to, boolean whole) {
+        var way = to.subtract(from);
         var strokes = new ArrayList<Stroke>();
         if (way.norm() > 1e-6) {
             var across = Vector2D.of(-way.getY(), way.getX()).multiply(TICK_MM * unit / way.norm());
-            strokes.add(new Line(pen, flag.at(), flag.to()));
-            strokes.add(new Line(pen, flag.at().add(across), flag.at().subtract(across)));
-            strokes.add(new Line(pen, flag.to().add(across), flag.to().subtract(across)));
+            strokes.add(new Line(pen, from, to));
+            if (whole) {
+                strokes.add(new Line(pen, from.add(across), from.subtract(across)));
+            }
+            strokes.add(new Line(pen, to.add(across), to.subtract(across)));
         }
         if (way.norm() < VISIBLE_MM * unit) {
-            strokes.add(new Circle(pen, flag.at().lerp(flag.to(), 0.5), VISIBLE_MM * unit));
+            strokes.add(new Circle(pen, from.lerp(to, 0.5), VISIBLE_MM * unit));
         }
         strokes.forEach(stroke -> stroke.patches(unit).forEach(patch -> ground.add(Ground.Kind.HEAVY, patch)));
         return strokes;

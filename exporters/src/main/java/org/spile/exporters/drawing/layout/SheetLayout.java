@@ -38,8 +38,10 @@ public final class SheetLayout {
     private final TitleBlock block;
     private final List<ViewDraft> drafts = new ArrayList<>();
     private final List<Panel> panels = new ArrayList<>();
+    private final List<Figure> figures = new ArrayList<>();
     private final Map<String, View> laidOut = new LinkedHashMap<>();
     private Projection projection = Projection.FIRST_ANGLE;
+    private boolean legend = true;
     private List<PaperSize> papers = List.of(PaperSize.A4, PaperSize.A3, PaperSize.A2, PaperSize.A1);
 
     private SheetLayout(String name, TitleBlock block) {
@@ -68,6 +70,18 @@ public final class SheetLayout {
         if (!panel.items().isEmpty()) {
             panels.add(panel);
         }
+        return this;
+    }
+
+    /** Leaves out what the hatchings mean, where they only help to find one's way. */
+    public SheetLayout withoutLegend() {
+        legend = false;
+        return this;
+    }
+
+    /** Adds a table or a plot; figures stand under the views, in the order they are added. */
+    public SheetLayout figure(Figure figure) {
+        figures.add(figure);
         return this;
     }
 
@@ -101,21 +115,17 @@ public final class SheetLayout {
     private Optional<Sheet> lay(PaperSize paper, int steps) {
         var views = drafts.stream().map(draft -> view(draft, steps)).toList();
         for (var ground : SheetGround.values()) {
-            var room = ground.room(paper, block.revisions().size(), panels, materials(steps));
-            if (room.isEmpty()) {
+            var room = ground.room(paper, block.revisions().size(), panels, legend ? materials(steps) : List.of());
+            var foot = room.flatMap(free -> Figures.under(free.views(), figures, drafts.isEmpty()));
+            if (foot.isEmpty()) {
                 continue;
             }
-            var placed = Arrangement.fit(views, room.get().views());
+            var placed = Arrangement.fit(views, foot.get().views());
             if (placed.isPresent()) {
+                var all = new ArrayList<View>(placed.get());
+                all.addAll(foot.get().figures());
                 return Optional.of(new Sheet(
-                        name,
-                        paper,
-                        block,
-                        projection,
-                        1,
-                        1,
-                        placed.get(),
-                        room.get().words()));
+                        name, paper, block, projection, 1, 1, all, room.get().words()));
             }
         }
         return Optional.empty();
@@ -161,6 +171,9 @@ public final class SheetLayout {
         alternatives.add("allow smaller scales");
         if (drafts.size() > 1) {
             alternatives.add("put fewer views on the sheet");
+        }
+        if (!figures.isEmpty()) {
+            alternatives.add("make tables and plots shorter");
         }
         if (!panels.isEmpty()) {
             alternatives.add("move notes to a sheet of their own");

@@ -43,6 +43,7 @@ public final class ViewDraft {
     private final List<RunningDimension> running = new ArrayList<>();
     private final List<Label> labels = new ArrayList<>();
     private final List<FlagRequest> flags = new ArrayList<>();
+    private final List<Balloon> balloons = new ArrayList<>();
     private String cut = "";
     private boolean inPlace;
     private boolean bar = true;
@@ -193,6 +194,12 @@ public final class ViewDraft {
         return this;
     }
 
+    /** Asks for a numbered tape. */
+    public ViewDraft balloon(Balloon balloon) {
+        balloons.add(balloon);
+        return this;
+    }
+
     /**
      * Shows where another view is cut.
      *
@@ -251,6 +258,7 @@ public final class ViewDraft {
         var notes = new LabelLayout(ground, unit);
         // Gaps stand where they are: on the ground before anything that can still move.
         var gaps = flags.stream().map(notes::gap).toList();
+        var tapes = balloons.stream().map(notes::tape).toList();
         var rows = planes.isEmpty() ? outline : reach(outline, all, unit);
         all.addAll(new DimensionLayout(ground, rows, unit).place(dimensions));
         for (var each : running) {
@@ -258,6 +266,9 @@ public final class ViewDraft {
         }
         for (var i = 0; i < flags.size(); i++) {
             all.add(notes.place(flags.get(i), gaps.get(i)));
+        }
+        for (var i = 0; i < balloons.size(); i++) {
+            all.add(notes.place(balloons.get(i), tapes.get(i)));
         }
         all.addAll(notes.placeAll(labels));
         var drawn = reach(outline, all, unit);
