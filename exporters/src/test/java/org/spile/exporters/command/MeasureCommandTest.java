@@ -23,9 +23,7 @@ class MeasureCommandTest {
 
     @BeforeEach
     void house() throws IOException {
-        Files.writeString(
-                folder.resolve("house.yaml"),
-                """
+        Files.writeString(folder.resolve("house.yaml"), """
                 title: Loft
                 cavities:
                   loft: {long: 1650, wide: 900, high: 262}

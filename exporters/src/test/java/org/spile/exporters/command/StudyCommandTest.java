@@ -30,8 +30,7 @@ class StudyCommandTest {
 
     /** Above the cooler 46 - 25 = 21 are left, 20 asked; below it 262 + drop - 246, 15 asked. */
     private static String text(String head) {
-        return head
-                + """
+        return head + """
                   cavities:
                     loft: {long: 1650, wide: 900, high: 262 mm, top: {linings: [{pir: 25 mm}]}}
                   units:
@@ -56,14 +55,12 @@ class StudyCommandTest {
 
     @Test
     void csv_hasUnitsPointsAndLineFeeds() throws IOException {
-        assertEquals(
-                """
+        assertEquals("""
                 cavities.loft.ceiling.drop [mm],fit.maker,fit.maker margin [mm],fit.maker at worst [mm],fit.maker decided by,\
                 fits,front,no such house
                 0,passes,1,1,fit.maker/units.cooler.clearance.bottom,yes,yes,
                 0.5,passes,1,1,fit.maker/units.cooler.clearance.top,yes,no,
-                """,
-                csv("--vary", "cavities.loft.ceiling.drop=0..0.5 by 0.5", "--show", "fit.maker"));
+                """, csv("--vary", "cavities.loft.ceiling.drop=0..0.5 by 0.5", "--show", "fit.maker"));
     }
 
     @Test
