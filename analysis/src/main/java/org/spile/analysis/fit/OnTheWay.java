@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import org.spile.analysis.finding.Check;
 import org.spile.analysis.finding.Finding;
+import org.spile.analysis.finding.Verdict;
 import org.spile.geometry.house.House;
 import org.spile.geometry.house.Scene;
 import org.spile.geometry.house.Travels;
@@ -46,7 +47,7 @@ public final class OnTheWay implements Check {
     @Override
     public List<Finding> findings(House house) {
         Travels travels = house.travels();
-        List<Answer> answers = new ArrayList<>();
+        List<Way> ways = new ArrayList<>();
         Set<String> moved = new LinkedHashSet<>();
         String home = house.stances().get(0);
         Map<String, Double> rest = positions(travels, home);
@@ -56,23 +57,31 @@ public final class OnTheWay implements Check {
                     .filter(mover -> !there.get(mover.id()).equals(rest.get(mover.id())))
                     .toList();
             movers.forEach(mover -> moved.add(mover.id()));
-            answers.addAll(new Sequence(house, stance, rest, there, MOVER).answers(movers));
+            ways.addAll(new Sequence(house, stance, rest, there, MOVER).ways(movers));
         }
         for (Mover mover : travels.movers()) {
             if (!moved.contains(mover.id())) {
-                Journey journey = Journey.ofMover(house, home, rest, mover, 0, mover.full());
-                answers.add(journey.worst(MOVER, ""));
+                ways.add(Way.of(house, home, rest, mover, 0, mover.full(), MOVER, ""));
             }
         }
+        List<Finding> findings = new ArrayList<>();
+        ways.forEach(way -> findings.add(cured(house, way)));
         for (String stance : house.stances()) {
             for (Approach approach : travels.approaches()) {
                 if (docked(house.scene(stance), approach)) {
-                    answers.add(Journey.ofTrailer(house, stance, approach, STRAIGHT_MM)
-                            .worst(DOCK, ""));
+                    findings.add(Journey.ofTrailer(house, stance, approach, STRAIGHT_MM)
+                            .worst(DOCK, "")
+                            .finding());
                 }
             }
         }
-        return answers.stream().map(Answer::finding).toList();
+        return findings;
+    }
+
+    private static Finding cured(House house, Way way) {
+        Finding finding = way.answer().finding();
+        boolean wanting = finding.verdict() == Verdict.FAILS || finding.verdict() == Verdict.TIGHT;
+        return wanting ? finding.with(new ShorterWay(house).of(way).stream().toList()) : finding;
     }
 
     private static boolean docked(Scene scene, Approach approach) {

@@ -25,7 +25,7 @@ final class Sequence {
     private final Map<String, Double> before;
     private final Map<String, Double> after;
     private final String check;
-    private final Map<String, Answer> known = new HashMap<>();
+    private final Map<String, Way> known = new HashMap<>();
 
     Sequence(House house, String stance, Map<String, Double> before, Map<String, Double> after, String check) {
         this.house = house;
@@ -35,37 +35,37 @@ final class Sequence {
         this.check = check;
     }
 
-    /** An answer for each mover, in the order in which they go. */
-    List<Answer> answers(List<Mover> movers) {
+    /** A way for each mover, in the order in which they go. */
+    List<Way> ways(List<Mover> movers) {
         if (movers.size() <= MOST_MOVERS) {
-            Optional<List<Answer>> free = free(List.of(), movers);
+            Optional<List<Way>> free = free(List.of(), movers);
             if (free.isPresent()) {
                 return free.get();
             }
         }
-        List<Answer> answers = new ArrayList<>();
+        List<Way> ways = new ArrayList<>();
         List<Mover> gone = new ArrayList<>();
         for (Mover mover : movers) {
-            answers.add(next(gone, mover));
+            ways.add(next(gone, mover));
             gone.add(mover);
         }
-        return answers;
+        return ways;
     }
 
-    private Optional<List<Answer>> free(List<Mover> gone, List<Mover> waiting) {
+    private Optional<List<Way>> free(List<Mover> gone, List<Mover> waiting) {
         if (waiting.isEmpty()) {
             return Optional.of(List.of());
         }
         for (Mover mover : waiting) {
-            Answer answer = next(gone, mover);
-            if (answer.finding().verdict() != Verdict.FAILS) {
+            Way way = next(gone, mover);
+            if (way.answer().finding().verdict() != Verdict.FAILS) {
                 List<Mover> others =
                         waiting.stream().filter(other -> !other.equals(mover)).toList();
                 List<Mover> further = new ArrayList<>(gone);
                 further.add(mover);
-                Optional<List<Answer>> rest = free(further, others);
+                Optional<List<Way>> rest = free(further, others);
                 if (rest.isPresent()) {
-                    List<Answer> all = new ArrayList<>(List.of(answer));
+                    List<Way> all = new ArrayList<>(List.of(way));
                     all.addAll(rest.get());
                     return Optional.of(all);
                 }
@@ -75,9 +75,9 @@ final class Sequence {
     }
 
     /** A mover's way once others have gone theirs. */
-    private Answer next(List<Mover> gone, Mover mover) {
+    private Way next(List<Mover> gone, Mover mover) {
         String key = gone.stream().map(Mover::id).sorted().collect(Collectors.joining(" ")) + "|" + mover.id();
-        Answer there = known.get(key);
+        Way there = known.get(key);
         if (there == null) {
             Map<String, Double> positions = new LinkedHashMap<>(before);
             gone.forEach(other -> positions.put(other.id(), after.get(other.id())));
@@ -85,9 +85,9 @@ final class Sequence {
             double other = after.get(mover.id());
             String once = gone.isEmpty()
                     ? ""
-                    : ", once " + gone.stream().map(Mover::title).collect(Collectors.joining(" and ")) + " has moved";
-            there = Journey.ofMover(house, stance, positions, mover, Math.min(one, other), Math.max(one, other))
-                    .worst(check, once);
+                    : ", once " + gone.stream().map(Mover::title).collect(Collectors.joining(" and "))
+                            + (gone.size() == 1 ? " has moved" : " have moved");
+            there = Way.of(house, stance, positions, mover, Math.min(one, other), Math.max(one, other), check, once);
             known.put(key, there);
         }
         return there;

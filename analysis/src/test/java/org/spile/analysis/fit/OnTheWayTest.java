@@ -47,6 +47,41 @@ class OnTheWayTest {
         assertEquals("deg", where.position().unit());
     }
 
+    /** 703 before the pin's face, 5 asked: 700 sin of the angle may reach 698, at 85.66 degrees; 85.6 is offered and holds. */
+    @Test
+    void remedy_isTheLongestWayThatPasses() {
+        String doors =
+                ", openings: {entry: {face: rear, at: {right: 600..1300, floor: 0..1900}, hinge: {edge: right, opens: forward, by: BY}}}";
+        String chest =
+                "chest: {in: den, kind: cabinet, long: 400, wide: 500, high: 900, at: {rear: 703, right: 400, floor: 100}}";
+        String id = "travel.mover/rooms.den.openings.entry";
+        Finding fails = find(doors.replace("BY", "90 deg"), chest, "", "", id);
+        assertEquals(Verdict.FAILS, fails.verdict());
+        assertEquals(1, fails.remedies().size());
+        assertEquals(
+                List.of("rooms.den.openings.entry.hinge.by=85.6 deg"),
+                fails.remedies().get(0).set());
+        assertEquals(
+                Verdict.PASSES,
+                find(doors.replace("BY", "85.6 deg"), chest, "", "", id).verdict());
+        assertEquals(
+                Verdict.FAILS,
+                find(doors.replace("BY", "85.8 deg"), chest, "", "", id).verdict());
+    }
+
+    /** What is too near where it stands can go nowhere. */
+    @Test
+    void nothingIsOffered_whereTheStartIsTooNear() {
+        Finding tray = find(
+                "",
+                "rail: {in: den, kind: rail, long: 60, wide: 2000, high: 50, at: {rear: 300, y: 0, floor: 0}}",
+                "tray: {in: den, long: 400, wide: 400, high: 100, at: {rear: 200, y: 0, floor: 52}, slides: {forward: 2000}}",
+                "",
+                "travel.mover/movers.tray");
+        assertEquals(Verdict.FAILS, tray.verdict());
+        assertEquals(List.of(), tray.remedies());
+    }
+
     /** The drawer's way is blocked by the shut flap and free by the open one, whichever the file names first. */
     @Test
     void drawerBehindAFlap_goesSecond() {

@@ -29,7 +29,7 @@ class RollingDeckTest {
     void drawer_comesOutOnceItsFlapIsOpen() {
         Finding way = finding("travel.mover/movers.drawer");
         assertEquals(Verdict.PASSES, way.verdict());
-        assertTrue(way.because().contains("flap has moved"), way.because());
+        assertTrue(way.because().contains("flap have moved"), way.because());
         assertEquals(8, way.value().orElseThrow().number(), 1e-6);
     }
 
