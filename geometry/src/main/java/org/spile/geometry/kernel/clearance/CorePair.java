@@ -1,6 +1,5 @@
 package org.spile.geometry.kernel.clearance;
 
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.spile.geometry.kernel.planar.GeometryTolerance;
 import org.spile.geometry.kernel.solid.ConvexCore;
 
@@ -32,18 +31,37 @@ final class CorePair {
 
     /** Measures A, shifted, against B. */
     void measure(ConvexCore first, double dx, double dy, double dz, ConvexCore second) {
+        place(first, dx, dy, dz, second);
+        distance.measure(first, dx, dy, dz, second);
+        measureCore();
+    }
+
+    /** Measures a pair that has moved a little since it was last measured here. */
+    void measureAgain(ConvexCore first, ConvexCore second) {
+        place(first, 0, 0, 0, second);
+        distance.measureAgain(first, 0, 0, 0, second);
+        if (!(distance.lower <= distance.upper)) {
+            // The corners that were nearest may have come to lie on one line: no number then, and a fresh start.
+            distance.measure(first, 0, 0, 0, second);
+        }
+        measureCore();
+    }
+
+    private void place(ConvexCore first, double dx, double dy, double dz, ConvexCore second) {
         a = first;
         b = second;
         shiftX = dx;
         shiftY = dy;
         shiftZ = dz;
-        distance.measure(first, dx, dy, dz, second);
-        measureCore();
+    }
+
+    private void measureCore() {
+        measureSharp();
         lower -= a.roundMm() + b.roundMm();
         upper -= a.roundMm() + b.roundMm();
     }
 
-    private void measureCore() {
+    private void measureSharp() {
         apart = !distance.overlap && distance.upper > GeometryTolerance.ARITHMETIC_MM;
         if (apart) {
             lower = Math.min(distance.lower, distance.upper);
@@ -87,32 +105,33 @@ final class CorePair {
     }
 
     Gap gap(double lowerMm, double upperMm) {
-        Vector3D direction = Vector3D.of(nx, ny, nz);
-        Vector3D outward = direction;
-        Vector3D onA;
-        Vector3D onB;
-        if (apart) {
-            onA = Vector3D.of(distance.witnessA(0), distance.witnessA(1), distance.witnessA(2));
-            onB = Vector3D.of(distance.witnessB(0), distance.witnessB(1), distance.witnessB(2));
-            if (distance.upper > GeometryTolerance.CONTACT_MM) {
-                // The radii along the line of the witnesses, so that they stay one distance apart to the last digit.
-                outward = onB.subtract(onA).normalize();
-            }
-        } else {
+        Witness found = new Witness();
+        locate(found);
+        return found.gap(lowerMm, upperMm);
+    }
+
+    void locate(Witness found) {
+        found.direction(nx, ny, nz);
+        double back = 0;
+        if (!apart) {
             // Shifted until they are just apart, the nearest places are the witnesses.
-            double back = depth.separation - GeometryTolerance.CONTACT_MM / 10;
+            back = depth.separation - GeometryTolerance.CONTACT_MM / 10;
             distance.measure(a, shiftX + back * nx, shiftY + back * ny, shiftZ + back * nz, b);
-            Vector3D touchA = Vector3D.of(distance.witnessA(0), distance.witnessA(1), distance.witnessA(2));
-            onA = touchA.subtract(direction.multiply(back));
-            onB = Vector3D.of(distance.witnessB(0), distance.witnessB(1), distance.witnessB(2));
         }
-        return new Gap(
-                lowerMm,
-                upperMm,
-                onA.add(outward.multiply(a.roundMm())),
-                onB.subtract(outward.multiply(b.roundMm())),
-                direction,
-                0,
-                0);
+        found.onA(
+                distance.witnessA(0) - back * nx,
+                distance.witnessA(1) - back * ny,
+                distance.witnessA(2) - back * nz);
+        found.onB(distance.witnessB(0), distance.witnessB(1), distance.witnessB(2));
+        if (apart && distance.upper > GeometryTolerance.CONTACT_MM) {
+            // The radii along the line of the witnesses, so that they stay one distance apart to the last digit.
+            double x = found.bx - found.ax;
+            double y = found.by - found.ay;
+            double z = found.bz - found.az;
+            double length = Math.sqrt(x * x + y * y + z * z);
+            found.outward(x / length, y / length, z / length, a.roundMm(), b.roundMm());
+        } else {
+            found.outward(nx, ny, nz, a.roundMm(), b.roundMm());
+        }
     }
 }

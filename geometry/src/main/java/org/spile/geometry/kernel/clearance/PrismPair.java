@@ -1,6 +1,5 @@
 package org.spile.geometry.kernel.clearance;
 
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.spile.geometry.kernel.planar.PlanarGap;
 import org.spile.geometry.kernel.solid.Prism;
 
@@ -13,6 +12,7 @@ import org.spile.geometry.kernel.solid.Prism;
  */
 final class PrismPair {
     private final PlanarGap plan = new PlanarGap();
+    private final SharedPoint shared = new SharedPoint();
     private Prism a;
     private Prism b;
     private double planLower;
@@ -44,7 +44,7 @@ final class PrismPair {
                 : Math.max(planMm, heightMm);
     }
 
-    Gap gap() {
+    void locate(Witness found) {
         boolean bAbove = b.bottomMm() - a.topMm() >= a.bottomMm() - b.topMm();
         double sign = bAbove ? 1 : -1;
         boolean byPlan = planUpper > 0 || planUpper >= heightMm;
@@ -52,32 +52,19 @@ final class PrismPair {
         double faceA = bAbove ? a.topMm() : a.bottomMm();
         double faceB = bAbove ? b.bottomMm() : b.topMm();
         double common = (Math.max(a.bottomMm(), b.bottomMm()) + Math.min(a.topMm(), b.topMm())) / 2;
-        Vector3D direction;
-        Vector3D onA;
-        Vector3D onB;
-        if (byPlan && byHeight) {
+        if (byPlan) {
             double distance = Math.hypot(planUpper, heightMm);
-            direction = Vector3D.of(plan.directionX() * planUpper, plan.directionY() * planUpper, sign * heightMm)
-                    .multiply(1 / distance);
-            onA = Vector3D.of(plan.onAx(), plan.onAy(), faceA);
-            onB = Vector3D.of(plan.onBx(), plan.onBy(), faceB);
-        } else if (byPlan) {
-            direction = Vector3D.of(plan.directionX(), plan.directionY(), 0);
-            onA = Vector3D.of(plan.onAx(), plan.onAy(), common);
-            onB = Vector3D.of(plan.onBx(), plan.onBy(), common);
+            double level = byHeight ? planUpper / distance : 1;
+            found.direction(
+                    plan.directionX() * level, plan.directionY() * level, byHeight ? sign * heightMm / distance : 0);
+            found.onA(plan.onAx(), plan.onAy(), byHeight ? faceA : common);
+            found.onB(plan.onBx(), plan.onBy(), byHeight ? faceB : common);
         } else {
-            direction = Vector3D.of(0, 0, sign);
-            SharedPoint place = SharedPoint.of(a.footprint(), b.footprint(), plan);
-            onA = Vector3D.of(place.x(), place.y(), faceA);
-            onB = Vector3D.of(place.x(), place.y(), faceB);
+            shared.find(a.cores(), b.cores(), plan);
+            found.direction(0, 0, sign);
+            found.onA(shared.x, shared.y, faceA);
+            found.onB(shared.x, shared.y, faceB);
         }
-        return new Gap(
-                lowerMm(),
-                upperMm(),
-                onA.add(direction.multiply(a.roundMm())),
-                onB.subtract(direction.multiply(b.roundMm())),
-                direction,
-                0,
-                0);
+        found.outward(found.nx, found.ny, found.nz, a.roundMm(), b.roundMm());
     }
 }

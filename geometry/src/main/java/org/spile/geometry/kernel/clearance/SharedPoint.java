@@ -1,75 +1,116 @@
 package org.spile.geometry.kernel.clearance;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import org.spile.geometry.kernel.planar.Footprint;
 import org.spile.geometry.kernel.planar.PlanarGap;
+import org.spile.geometry.kernel.solid.ConvexCore;
 
 /**
- * A point that two overlapping plan shapes share, well inside both where that is easy.
- *
- * @param x in mm
- * @param y in mm
+ * A point that the plans of two upright prisms share, well inside both where that is easy: one object per thread, no
+ * allocation once its rings are long enough.
  */
-record SharedPoint(double x, double y) {
+final class SharedPoint {
+    private double[] ringX = new double[16];
+    private double[] ringY = new double[16];
+    private double[] nextX = new double[16];
+    private double[] nextY = new double[16];
+    private int size;
+    private int nextSize;
+
+    /** In mm. */
+    double x;
+
+    /** In mm. */
+    double y;
 
     /** The middle of the first two convex parts' common area; failing that, between the witnesses of the gap. */
-    static SharedPoint of(Footprint a, Footprint b, PlanarGap gap) {
-        for (Footprint partA : a.convexParts()) {
-            for (Footprint partB : b.convexParts()) {
-                List<SharedPoint> common = partA.cornerCount() > 2
-                        ? clipped(corners(partB), partA)
-                        : partB.cornerCount() > 2 ? clipped(corners(partA), partB) : List.of();
-                if (!common.isEmpty()) {
-                    return middle(common);
+    void find(List<ConvexCore> a, List<ConvexCore> b, PlanarGap gap) {
+        for (int i = 0; i < a.size(); i++) {
+            for (int j = 0; j < b.size(); j++) {
+                if (clip(a.get(i), b.get(j))) {
+                    toMiddle();
+                    return;
                 }
             }
         }
-        return new SharedPoint((gap.onAx() + gap.onBx()) / 2, (gap.onAy() + gap.onBy()) / 2);
+        x = (gap.onAx() + gap.onBx()) / 2;
+        y = (gap.onAy() + gap.onBy()) / 2;
     }
 
-    private static List<SharedPoint> corners(Footprint part) {
-        List<SharedPoint> corners = new ArrayList<>();
-        for (int i = 0; i < part.cornerCount(); i++) {
-            corners.add(new SharedPoint(part.x(i), part.y(i)));
+    /** The corners of an upright core's plan: its bottom ring comes first. */
+    private static int corners(ConvexCore upright) {
+        return upright.count() / 2;
+    }
+
+    private boolean clip(ConvexCore a, ConvexCore b) {
+        boolean byA = corners(a) > 2;
+        if (!byA && corners(b) <= 2) {
+            return false;
         }
-        return corners;
-    }
-
-    /** Clips a ring by each side of a convex ring in turn (Sutherland, Hodgman 1974). */
-    private static List<SharedPoint> clipped(List<SharedPoint> ring, Footprint by) {
-        List<SharedPoint> left = ring;
-        int n = by.cornerCount();
+        start(byA ? b : a);
+        ConvexCore by = byA ? a : b;
+        int n = corners(by);
         for (int i = 0; i < n; i++) {
-            int j = (i + 1) % n;
-            double ex = by.x(j) - by.x(i);
-            double ey = by.y(j) - by.y(i);
-            List<SharedPoint> next = new ArrayList<>();
-            for (int k = 0; k < left.size(); k++) {
-                SharedPoint p = left.get(k);
-                SharedPoint q = left.get((k + 1) % left.size());
-                double inP = ex * (p.y - by.y(i)) - ey * (p.x - by.x(i));
-                double inQ = ex * (q.y - by.y(i)) - ey * (q.x - by.x(i));
-                if (inP >= 0) {
-                    next.add(p);
-                }
-                if (inP >= 0 != inQ >= 0) {
-                    double t = inP / (inP - inQ);
-                    next.add(new SharedPoint(p.x + t * (q.x - p.x), p.y + t * (q.y - p.y)));
-                }
-            }
-            left = next;
+            clipBySide(by, i, (i + 1) % n);
         }
-        return left;
+        return size > 0;
     }
 
-    private static SharedPoint middle(List<SharedPoint> points) {
-        double x = 0;
-        double y = 0;
-        for (SharedPoint point : points) {
-            x += point.x / points.size();
-            y += point.y / points.size();
+    private void start(ConvexCore part) {
+        size = 0;
+        nextSize = 0;
+        for (int i = 0; i < corners(part); i++) {
+            add(part.x(i), part.y(i));
         }
-        return new SharedPoint(x, y);
+        take();
+    }
+
+    /** Keeps what lies left of a side of a convex ring (Sutherland, Hodgman, Comm. ACM 17, 1974). */
+    private void clipBySide(ConvexCore by, int i, int j) {
+        double ex = by.x(j) - by.x(i);
+        double ey = by.y(j) - by.y(i);
+        for (int k = 0; k < size; k++) {
+            int next = (k + 1) % size;
+            double here = ex * (ringY[k] - by.y(i)) - ey * (ringX[k] - by.x(i));
+            double there = ex * (ringY[next] - by.y(i)) - ey * (ringX[next] - by.x(i));
+            if (here >= 0) {
+                add(ringX[k], ringY[k]);
+            }
+            if (here >= 0 != there >= 0) {
+                double t = here / (here - there);
+                add(ringX[k] + t * (ringX[next] - ringX[k]), ringY[k] + t * (ringY[next] - ringY[k]));
+            }
+        }
+        take();
+    }
+
+    private void add(double px, double py) {
+        if (nextSize == nextX.length) {
+            nextX = Arrays.copyOf(nextX, 2 * nextSize);
+            nextY = Arrays.copyOf(nextY, 2 * nextSize);
+        }
+        nextX[nextSize] = px;
+        nextY[nextSize] = py;
+        nextSize++;
+    }
+
+    private void take() {
+        double[] swapX = ringX;
+        double[] swapY = ringY;
+        ringX = nextX;
+        ringY = nextY;
+        nextX = swapX;
+        nextY = swapY;
+        size = nextSize;
+        nextSize = 0;
+    }
+
+    private void toMiddle() {
+        x = 0;
+        y = 0;
+        for (int i = 0; i < size; i++) {
+            x += ringX[i] / size;
+            y += ringY[i] / size;
+        }
     }
 }
