@@ -118,10 +118,7 @@ final class CorePair {
             back = depth.separation - GeometryTolerance.CONTACT_MM / 10;
             distance.measure(a, shiftX + back * nx, shiftY + back * ny, shiftZ + back * nz, b);
         }
-        found.onA(
-                distance.witnessA(0) - back * nx,
-                distance.witnessA(1) - back * ny,
-                distance.witnessA(2) - back * nz);
+        found.onA(distance.witnessA(0) - back * nx, distance.witnessA(1) - back * ny, distance.witnessA(2) - back * nz);
         found.onB(distance.witnessB(0), distance.witnessB(1), distance.witnessB(2));
         if (apart && distance.upper > GeometryTolerance.CONTACT_MM) {
             // The radii along the line of the witnesses, so that they stay one distance apart to the last digit.

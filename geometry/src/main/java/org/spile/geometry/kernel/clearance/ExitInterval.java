@@ -12,7 +12,8 @@ import org.spile.geometry.kernel.solid.Solid;
 /**
  * The straight travels at which a moving solid overlaps a fixed one or comes nearer than a margin.
  *
- * <p>The interval is given closed but its ends are free: there the solids touch, or the margin is just met.
+ * <p>The margin is a Euclidean distance; for one with square corners, as insulation makes, grow either solid by {@link
+ * Solid#grownSquare} and ask without a margin. The interval is given closed but its ends are free: there the solids touch, or the margin is just met.
  *
  * @param fromMm travel at which the solids first come too near, in mm; negative if that lies behind
  * @param toMm travel from which they are clear again, in mm

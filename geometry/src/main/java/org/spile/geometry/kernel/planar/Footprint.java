@@ -77,6 +77,29 @@ public final class Footprint {
     }
 
     /**
+     * Grows the footprint in the plane with square corners: every side moves out and neighbours meet in a mitre.
+     *
+     * <p>Round corners keep their middle and grow their radius. A convex outline is exact; one that is not convex comes
+     * back on the 1 µm grid of {@link Regions}.
+     *
+     * @param growthMm growth in mm, not negative
+     * @return the grown footprint
+     * @throws IllegalArgumentException if the growth is negative or out of range, or an outward corner is sharper than
+     *     10°
+     */
+    public Footprint grownSquare(double growthMm) {
+        double growth = GeometryTolerance.notNegative("growth", growthMm);
+        if (growth == 0 || radiusMm > 0) {
+            return grown(growth);
+        }
+        if (outline.isConvex()) {
+            return of(ConvexMitre.grown(outline, growth));
+        }
+        // What hangs together still does after growing, so it is one outline.
+        return of(Regions.grownSquare(List.of(outline), growth).get(0));
+    }
+
+    /**
      * Maps by a rotation or reflection and a shift, as {@link Outline#mapped}.
      *
      * @param xx matrix entry

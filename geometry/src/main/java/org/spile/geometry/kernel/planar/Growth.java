@@ -2,6 +2,7 @@ package org.spile.geometry.kernel.planar;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -124,11 +125,17 @@ final class Growth {
         }
     }
 
-    private void addMitre(double x, double y, double start, double turn) {
-        if (Math.PI - turn < SHARPEST_MITRE_RAD) {
-            throw new IllegalArgumentException("the corner at (" + x + ", " + y + ") mm is sharper than "
-                    + Math.toDegrees(SHARPEST_MITRE_RAD) + "°; square-corner growth would run out in a spike there");
+    /** Refuses square-corner growth of an outward corner that is too sharp. */
+    static void refuseSpike(Vector2D corner, double angleRad) {
+        if (angleRad < SHARPEST_MITRE_RAD) {
+            throw new IllegalArgumentException("the corner at (" + corner.getX() + ", " + corner.getY()
+                    + ") mm is sharper than " + Math.toDegrees(SHARPEST_MITRE_RAD)
+                    + "°; square-corner growth would run out in a spike there");
         }
+    }
+
+    private void addMitre(double x, double y, double start, double turn) {
+        refuseSpike(Vector2D.of(x, y), Math.PI - turn);
         double reach = radiusMm / StrictMath.cos(turn / 2);
         double[] angles = {start, start + turn / 2, start + turn};
         double[] reaches = {radiusMm, reach, radiusMm};

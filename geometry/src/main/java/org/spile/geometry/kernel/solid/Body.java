@@ -71,4 +71,16 @@ public record Body(List<Solid> solids) {
     public Body rounded(double growthMm) {
         return new Body(solids.stream().map(solid -> solid.rounded(growthMm)).toList());
     }
+
+    /**
+     * Grows every solid with square corners, see {@link Solid#grownSquare}.
+     *
+     * @param growthMm how far each face moves out in mm, not negative
+     * @return the grown body
+     * @throws IllegalArgumentException if the growth is negative or out of range, or a corner is too sharp for it
+     */
+    public Body grownSquare(double growthMm) {
+        return new Body(
+                solids.stream().map(solid -> solid.grownSquare(growthMm)).toList());
+    }
 }

@@ -152,6 +152,12 @@ public final class ConvexPolyhedron implements Solid {
     }
 
     @Override
+    public ConvexPolyhedron grownSquare(double growthMm) {
+        double growth = GeometryTolerance.notNegative("growth", growthMm);
+        return growth == 0 ? this : hull(MovedPlanes.corners(this, growth)).rounded(roundMm);
+    }
+
+    @Override
     public boolean isConvex() {
         return true;
     }

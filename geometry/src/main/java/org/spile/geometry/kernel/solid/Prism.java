@@ -135,6 +135,12 @@ public final class Prism implements Solid {
     }
 
     @Override
+    public Prism grownSquare(double growthMm) {
+        double growth = GeometryTolerance.notNegative("growth", growthMm);
+        return new Prism(footprint.grownSquare(growth), bottomMm - growth, topMm + growth, roundMm);
+    }
+
+    @Override
     public boolean isConvex() {
         return footprint.isConvex();
     }

@@ -138,6 +138,17 @@ public final class RoundCylinder implements Solid {
     }
 
     @Override
+    public RoundCylinder grownSquare(double growthMm) {
+        double growth = GeometryTolerance.notNegative("growth", growthMm);
+        List<Vector3D> moved = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            double along = i < corners.size() / 2 ? -growth : growth;
+            moved.add(corners.get(i).add(axis.multiply(along)));
+        }
+        return new RoundCylinder(moved, axis, radiusMm + growth, roundMm);
+    }
+
+    @Override
     public boolean isConvex() {
         return true;
     }

@@ -42,6 +42,19 @@ public sealed interface Solid permits Prism, ConvexPolyhedron, RoundCylinder {
     Solid rounded(double growthMm);
 
     /**
+     * Grows the solid with square corners, as boards of insulation do: every face moves out by the growth and neighbours
+     * meet in a mitre. What is round stays round with a greater radius; a rounding radius is kept as it is.
+     *
+     * <p>Beside an edge this takes more room than {@link #rounded}, never less.
+     *
+     * @param growthMm how far each face moves out in mm, not negative
+     * @return the grown solid
+     * @throws IllegalArgumentException if the growth is negative or out of range, or a corner is so sharp that it would
+     *     run out in a spike: in plan sharper than 10°, in space moving by more than 11.4 times the growth
+     */
+    Solid grownSquare(double growthMm);
+
+    /**
      * Whether the solid is convex.
      *
      * @return true if convex

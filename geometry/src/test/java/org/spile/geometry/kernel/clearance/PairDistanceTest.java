@@ -62,9 +62,7 @@ class PairDistanceTest {
             }
             assertSameAsFromNothing(part, fixed);
             if (!round) {
-                double there = plain.signedDistance(
-                        (ConvexPolyhedron) part,
-                        (ConvexPolyhedron) fixed);
+                double there = plain.signedDistance((ConvexPolyhedron) part, (ConvexPolyhedron) fixed);
                 assertEquals(there, warm.upperMm(), SAME_MM);
             }
         }
