@@ -9,6 +9,7 @@ module org.spile.analysis {
     exports org.spile.analysis.duct;
     exports org.spile.analysis.finding;
     exports org.spile.analysis.fit;
+    exports org.spile.analysis.place;
     exports org.spile.analysis.whole;
 
     requires org.apache.commons.numbers.rootfinder;

@@ -14,9 +14,9 @@ import org.spile.geometry.kernel.solid.Body;
 final class Facing {
     private Facing() {}
 
-    /** The body that the other part meets; empty if nothing is built there. */
-    static Optional<Body> body(Part part, Part other) {
-        boolean beside = part.spaces().stream().anyMatch(other.spaces()::contains);
-        return part.kind() != PartKind.LINING || beside ? Optional.of(part.body()) : part.shown();
+    /** The body of a part that is met by one that comes; empty if nothing is built there. */
+    static Optional<Body> body(Part met, Part comer) {
+        boolean beside = met.spaces().stream().anyMatch(comer.spaces()::contains);
+        return met.kind() != PartKind.LINING || beside ? Optional.of(met.body()) : met.shown();
     }
 }

@@ -21,4 +21,14 @@ interface FitCheck {
     default List<Answer> otherwise(Site site, List<Answer> answers) {
         return List.of();
     }
+
+    /**
+     * What it keeps a unit away from wherever the unit goes, with the same exemptions as its answers; nothing for a question
+     * that isn't about where a unit stands.
+     *
+     * @param unit path of the unit
+     */
+    default List<Ban> bans(Site site, String unit) {
+        return List.of();
+    }
 }

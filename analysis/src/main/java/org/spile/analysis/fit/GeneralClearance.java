@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.spile.geometry.house.Part;
 import org.spile.geometry.house.Tie;
+import org.spile.geometry.kernel.solid.Body;
 
 /**
  * The clearance round everything: units, ducts with their wraps, lines, movers where the stance has them and docked
@@ -58,6 +59,31 @@ final class GeneralClearance implements FitCheck {
             }
         }
         return List.copyOf(nearest.values());
+    }
+
+    @Override
+    public List<Ban> bans(Site site, String unit) {
+        Limit apart = new Limit(
+                name() + "/limits.clearance",
+                name(),
+                Mm.text(site.general().mm()) + " round everything",
+                site.general().mm(),
+                site.general().source());
+        Limit touch = new Limit(name() + "/" + unit, name(), "things that may touch", 0, Demand.TOUCH.source());
+        List<Ban> bans = new ArrayList<>();
+        for (Part mine : site.solidsOf(unit)) {
+            for (Part other : site.solidsBeside(unit)) {
+                Optional<Tie> tie = site.scene().tie(mine, other);
+                Optional<Body> met = Facing.body(other, mine);
+                if (met.isPresent()
+                        && site.asks(mine, other)
+                        && tie.filter(Tie::overlaps).isEmpty()) {
+                    Limit limit = tie.isPresent() ? touch : apart;
+                    bans.add(Ban.round(limit, Named.against(other), other.title(), mine.body(), met.get()));
+                }
+            }
+        }
+        return bans;
     }
 
     private List<Answer> around(Site site, int index) {

@@ -42,6 +42,42 @@ final class HandRoom implements FitCheck {
         return answers;
     }
 
+    @Override
+    public List<Ban> bans(Site site, String unit) {
+        List<Ban> bans = new ArrayList<>();
+        for (Part body : site.unitBodies()) {
+            boolean own = body.thing().equals(unit);
+            for (ToldService service : site.unit(body).orElseThrow().service().values()) {
+                Optional<Part> room = service.purpose().equals("air")
+                        ? Optional.empty()
+                        : site.scene().part(service.path());
+                if (room.isPresent()) {
+                    Ahead hand = hand(site, body, room.get(), service);
+                    for (Part other : own ? site.solidsBeside(unit) : site.solidsOf(unit)) {
+                        if (inTheWay(site, body, room.get(), other)) {
+                            Facing.body(other, body)
+                                    .map(met -> hand.ban(own, other, met))
+                                    .ifPresent(bans::add);
+                        }
+                    }
+                }
+            }
+        }
+        return bans;
+    }
+
+    private Ahead hand(Site site, Part body, Part room, ToldService service) {
+        Face patch = site.frame(body).face(service.face(), room.body()).behind();
+        String says =
+                "a hand's room at the " + service.purpose() + " side of " + body.title() + ", " + Mm.text(HAND_MM);
+        return new Ahead(new Limit(name() + "/" + room.id(), name(), says, HAND_MM, HAND.source()), body, patch);
+    }
+
+    private static boolean inTheWay(Site site, Part body, Part room, Part other) {
+        boolean asked = site.asks(body, other) || site.asks(room, other);
+        return asked && !site.free(body, other) && !site.free(room, other);
+    }
+
     private List<Answer> answers(Site site, Part body, Part room, ToldService service) {
         Face patch = site.frame(body).face(service.face(), room.body()).behind();
         List<Answer> answers = new ArrayList<>();
@@ -50,8 +86,7 @@ final class HandRoom implements FitCheck {
         answers.add(Answer.nothingThere(
                 Question.of(name(), room.id(), site.stance()).about(room.id()), patch, FAR_MM, HAND, free));
         for (Part other : site.near(patch.swept(FAR_MM).bounds(), 0)) {
-            boolean asked = site.asks(body, other) || site.asks(room, other);
-            if (asked && !site.free(body, other) && !site.free(room, other)) {
+            if (inTheWay(site, body, room, other)) {
                 Gauge.ahead(body, patch, other)
                         .map(pair -> held(site, room, service, pair))
                         .ifPresent(answers::add);

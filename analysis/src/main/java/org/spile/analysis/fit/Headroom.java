@@ -18,6 +18,7 @@ import org.spile.geometry.kernel.measure.Reading;
 import org.spile.geometry.kernel.measure.Stack;
 import org.spile.geometry.kernel.planar.Outline;
 import org.spile.geometry.kernel.planar.Regions;
+import org.spile.geometry.kernel.solid.Body;
 import org.spile.geometry.kernel.solid.Box3;
 
 /**
@@ -27,6 +28,8 @@ import org.spile.geometry.kernel.solid.Box3;
 final class Headroom implements FitCheck {
     /** What reaches below this is walked round, not under [common practice, no source]. */
     private static final double WALKED_UNDER_MM = 1200;
+
+    private static final double SHEET_MM = 0.1;
 
     /** The lowest height that a published code for small houses allows in any room. */
     private static final Demand CITED = new Demand(
@@ -51,6 +54,39 @@ final class Headroom implements FitCheck {
             }
         }
         return answers;
+    }
+
+    @Override
+    public List<Ban> bans(Site site, String unit) {
+        List<Ban> bans = new ArrayList<>();
+        for (RoomSpace room : site.scene().rooms()) {
+            Demand demand = demand(site.house(), room);
+            double floorMm = room.floor().valueMm();
+            Limit limit = new Limit(
+                    name() + "/" + room.path(),
+                    name(),
+                    Mm.text(demand.mm()) + " to stand under in " + room.title(),
+                    demand.mm(),
+                    demand.source());
+            List<Part> mine = site.asksOver(Plan.bounds(room.outline())) ? site.solidsOf(unit) : List.of();
+            for (Part part : mine) {
+                bans.add(
+                        Ban.of(limit, room.path(), room.title(), askedMm -> under(site, room, part, floorMm, askedMm)));
+            }
+        }
+        return bans;
+    }
+
+    /** The lowest of a part must not come between where one walks round it and the headroom, over the free floor. */
+    private static List<Ban.Apart> under(Site site, RoomSpace room, Part part, double floorMm, double askedMm) {
+        List<Outline> free = askedMm > WALKED_UNDER_MM ? free(site, room, floorMm) : List.of();
+        if (free.isEmpty()) {
+            return List.of();
+        }
+        double lowest = part.body().bounds().minZ();
+        Body bottom = Plan.upright(Plan.of(part.body()), lowest, lowest + SHEET_MM);
+        Body heads = Plan.upright(free, floorMm + WALKED_UNDER_MM, floorMm + askedMm);
+        return List.of(new Ban.Apart(bottom, heads, 0));
     }
 
     private Optional<Answer> worst(Site site, RoomSpace room) {

@@ -14,6 +14,7 @@ import org.spile.geometry.kernel.measure.Stack;
 import org.spile.geometry.kernel.planar.GeometryTolerance;
 import org.spile.geometry.kernel.planar.Outline;
 import org.spile.geometry.kernel.planar.Regions;
+import org.spile.geometry.kernel.solid.Body;
 
 /** Units and fixtures that are said to lie in a cavity must lie within its outline; what sticks out is told. */
 final class Inside implements FitCheck {
@@ -73,5 +74,21 @@ final class Inside implements FitCheck {
         double mm() {
             return corner.distance(rim);
         }
+    }
+
+    @Override
+    public List<Ban> bans(Site site, String unit) {
+        List<Ban> bans = new ArrayList<>();
+        for (Part part : site.solidsOf(unit)) {
+            List<CavitySpace> cavities = site.asksOver(part.body().bounds()) ? site.cavitiesOf(part) : List.of();
+            for (CavitySpace cavity : cavities) {
+                String says = part.title() + " within the outline of " + cavity.title();
+                Limit limit = new Limit(name() + "/" + cavity.path(), name(), says, 0, WITHIN.source());
+                Body plan = Plan.flat(Plan.of(part.body()));
+                Body outside = Plan.tall(Plan.around(cavity.outline()));
+                bans.add(Ban.round(limit, cavity.path(), cavity.title(), plan, outside));
+            }
+        }
+        return bans;
     }
 }

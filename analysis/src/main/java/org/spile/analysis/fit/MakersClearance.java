@@ -52,6 +52,33 @@ final class MakersClearance implements FitCheck {
                         && frame.normal(asked.getKey()).dot(towards) > 1 - GeometryTolerance.CONTACT_MM);
     }
 
+    @Override
+    public List<Ban> bans(Site site, String unit) {
+        List<Ban> bans = new ArrayList<>();
+        for (Part part : site.unitBodies()) {
+            boolean own = part.thing().equals(unit);
+            for (Map.Entry<String, Reading> asked :
+                    site.unit(part).orElseThrow().clearance().entrySet()) {
+                Face face = site.frame(part).face(asked.getKey(), part.body());
+                Ahead ahead = new Ahead(limit(part, face, site.house().now(asked.getValue())), part, face);
+                for (Part other : own ? site.solidsBeside(unit) : site.solidsOf(unit)) {
+                    if (site.asks(part, other) && !site.free(part, other)) {
+                        Facing.body(other, part)
+                                .map(met -> ahead.ban(own, other, met))
+                                .ifPresent(bans::add);
+                    }
+                }
+            }
+        }
+        return bans;
+    }
+
+    private Limit limit(Part part, Face face, Reading asked) {
+        Demand demand = Demand.maker(asked);
+        String says = Mm.text(demand.mm()) + " free at the " + face.word() + " of " + part.title();
+        return new Limit(name() + "/" + asked.path(), name(), says, demand.mm(), demand.source());
+    }
+
     private List<Answer> answers(Site site, Part part, Face face, Reading asked) {
         Demand demand = Demand.maker(asked);
         List<Answer> answers = new ArrayList<>();

@@ -18,6 +18,8 @@ import org.spile.geometry.kernel.solid.Solid;
  * <p>Prisms show their own outline; what is round or tilted shows the box round it, which is never less than the thing.
  */
 final class Plan {
+    private static final double FAR_MM = 30_000;
+
     private Plan() {}
 
     /** What a body covers, as outlines that may overlap. */
@@ -52,5 +54,28 @@ final class Plan {
                 Vector2D.of(box.maxX(), box.minY()),
                 Vector2D.of(box.maxX(), box.maxY()),
                 Vector2D.of(box.minX(), box.maxY())));
+    }
+
+    /** Outlines as a thin sheet at height 0, to be held against {@link #tall} ones. */
+    static Body flat(List<Outline> outlines) {
+        return upright(outlines, -1, 1);
+    }
+
+    /** Outlines from far below to far above. */
+    static Body tall(List<Outline> outlines) {
+        return upright(outlines, -FAR_MM, FAR_MM);
+    }
+
+    static Body upright(List<Outline> outlines, double lowMm, double highMm) {
+        return new Body(outlines.stream()
+                .map(outline -> (Solid) Prism.of(outline, lowMm, highMm))
+                .toList());
+    }
+
+    /** Everything round an outline, as far as matters, and what its holes leave out. */
+    static List<Outline> around(Outline outline) {
+        Outline far = Outline.rectangle(
+                outline.minX() - FAR_MM, outline.minY() - FAR_MM, outline.maxX() + FAR_MM, outline.maxY() + FAR_MM);
+        return Regions.difference(List.of(far), List.of(outline));
     }
 }

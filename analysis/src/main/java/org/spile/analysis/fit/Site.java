@@ -170,4 +170,14 @@ final class Site {
                 .findFirst()
                 .orElseGet(Move::identity);
     }
+
+    /** The unit's own bodies that take room. */
+    List<Part> solidsOf(String thing) {
+        return solids.stream().filter(part -> part.thing().equals(thing)).toList();
+    }
+
+    /** Everything that takes room and isn't the unit's. */
+    List<Part> solidsBeside(String thing) {
+        return solids.stream().filter(part -> !part.thing().equals(thing)).toList();
+    }
 }

@@ -2,9 +2,13 @@ package org.spile.analysis.whole;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.spile.geometry.house.FreeUnit;
 import org.spile.geometry.house.House;
 import org.spile.geometry.house.MassPoint;
 import org.spile.geometry.house.Resolved;
+import org.spile.geometry.house.RestingPlace;
 import org.spile.geometry.house.Scene;
 import org.spile.geometry.house.Travels;
 import org.spile.geometry.house.duct.DuctRun;
@@ -94,5 +98,49 @@ public final class SomeStances implements House {
         return changed instanceof Resolved.Sound sound
                 ? new Resolved.Sound(new SomeStances(sound.house(), stances))
                 : changed;
+    }
+
+    @Override
+    public Optional<FreeUnit> freed(String unit) {
+        return house.freed(unit).map(free -> new InSomeStances(free, new SomeStances(free.house(), stances)));
+    }
+
+    /** A freed unit of a house in some stances. */
+    private record InSomeStances(FreeUnit free, House house) implements FreeUnit {
+        @Override
+        public String id() {
+            return free.id();
+        }
+
+        @Override
+        public List<String> leftOut() {
+            return free.leftOut();
+        }
+
+        @Override
+        public String trailer() {
+            return free.trailer();
+        }
+
+        @Override
+        public String in() {
+            return free.in();
+        }
+
+        @Override
+        public Vector3D place() {
+            return free.place();
+        }
+
+        @Override
+        public double yawDeg() {
+            return free.yawDeg();
+        }
+
+        @Override
+        public Optional<List<RestingPlace>> resting(
+                double minX, double minY, double maxX, double maxY, double alongXMm, double alongYMm) {
+            return free.resting(minX, minY, maxX, maxY, alongXMm, alongYMm);
+        }
     }
 }

@@ -33,6 +33,11 @@ record FlatCavity(String id, Outline outline, Stack floor, Stack roof, boolean h
     }
 
     @Override
+    public List<Outline> shallower(double depthMm) {
+        return roof.minus(floor).valueMm() < depthMm ? List.of(outline) : List.of();
+    }
+
+    @Override
     public List<Part> linings() {
         return List.of();
     }

@@ -3,8 +3,10 @@ package org.spile.analysis.fit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import org.spile.analysis.finding.NothingMoves;
+import org.spile.geometry.house.FreeUnit;
 import org.spile.geometry.house.House;
 import org.spile.geometry.house.MassPoint;
 import org.spile.geometry.house.Resolved;
@@ -86,5 +88,10 @@ final class HandHouse implements House {
         Map<String, Double> all = new HashMap<>(changes);
         all.putAll(values);
         return new Resolved.Sound(new HandHouse(told, plan, all));
+    }
+
+    @Override
+    public Optional<FreeUnit> freed(String unit) {
+        return Optional.empty();
     }
 }

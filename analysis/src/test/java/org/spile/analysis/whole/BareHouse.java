@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.spile.analysis.finding.NothingMoves;
 import org.spile.geometry.house.CavitySpace;
+import org.spile.geometry.house.FreeUnit;
 import org.spile.geometry.house.House;
 import org.spile.geometry.house.MassPoint;
 import org.spile.geometry.house.Mouth;
@@ -73,6 +74,11 @@ record BareHouse(ToldHouse told) implements House {
     @Override
     public Resolved with(Map<String, Double> values) {
         return new Resolved.Sound(this);
+    }
+
+    @Override
+    public Optional<FreeUnit> freed(String unit) {
+        return Optional.empty();
     }
 
     static ToldHouse told(

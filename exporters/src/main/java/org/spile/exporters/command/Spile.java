@@ -23,6 +23,7 @@ public final class Spile {
                 new StartCommand(),
                 new CheckCommand(),
                 new DrawCommand(),
+                new PlaceCommand(),
                 new MeasureCommand(),
                 new StudyCommand(),
                 new ReckonDuctCommand()));

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Holds every page of help to the text reviewed and committed beside this test. */
 class HelpTest {
     @ParameterizedTest
-    @ValueSource(strings = {"spile", "start", "check", "draw", "measure", "study", "reckon duct"})
+    @ValueSource(strings = {"spile", "start", "check", "draw", "place", "measure", "study", "reckon duct"})
     void help_isAsReviewed(String name) throws IOException {
         var answer = name.equals("spile") ? Answer.to("--help") : Answer.to((name + " --help").split(" ", -1));
         assertEquals(0, answer.status());
@@ -20,7 +20,7 @@ class HelpTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"spile", "start", "check", "draw", "measure", "study", "reckon duct"})
+    @ValueSource(strings = {"spile", "start", "check", "draw", "place", "measure", "study", "reckon duct"})
     void help_fitsAScreenOfEightyColumns(String name) {
         var answer = name.equals("spile") ? Answer.to("-h") : Answer.to((name + " whatever -h").split(" ", -1));
         answer.out().lines().forEach(line -> assertTrue(line.length() <= 80, line));

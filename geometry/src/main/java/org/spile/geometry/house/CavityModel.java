@@ -58,6 +58,13 @@ final class CavityModel implements CavitySpace {
     }
 
     @Override
+    public List<Outline> shallower(double depthMm) {
+        return Shallows.of(Depths.of(cavity), cavity.clear().outline(), depthMm).stream()
+                .map(site::out)
+                .toList();
+    }
+
+    @Override
     public List<Part> linings() {
         return linings;
     }

@@ -30,6 +30,14 @@ public interface CavitySpace {
      */
     Depth leastDepth(Outline footprint);
 
+    /**
+     * Where it is less deep than asked, lining to lining.
+     *
+     * @param depthMm the depth asked
+     * @return convex outlines within its own (site frame, mm), none if it is as deep everywhere
+     */
+    List<Outline> shallower(double depthMm);
+
     /** The parts that bound it: linings and what is behind them. */
     List<Part> linings();
 

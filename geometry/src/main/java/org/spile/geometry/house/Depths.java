@@ -117,7 +117,7 @@ final class Depths {
     }
 
     /** Where, along an axis, a surface turns or a leaning side meets one. */
-    private Set<Double> turns(Axis axis) {
+    Set<Double> turns(Axis axis) {
         Set<Double> turns = new TreeSet<>();
         for (Slope slope : List.of(lower, upper)) {
             if (!slope.isLevel() && slope.along() == axis) {

@@ -2,6 +2,7 @@ package org.spile.geometry.house;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.spile.geometry.house.duct.DuctRun;
 import org.spile.geometry.house.material.Materials;
 import org.spile.geometry.house.told.ToldHouse;
@@ -67,4 +68,14 @@ public interface House {
      * @throws IllegalArgumentException for a path that no reading of its geometry has
      */
     Resolved with(Map<String, Double> values);
+
+    /**
+     * A unit freed to be put elsewhere.
+     *
+     * @param unit its id
+     * @return the unit, or nothing if it has no place of its own because it joins another or sits in a duct, or if the
+     *     house doesn't add up without what joins it
+     * @throws IllegalArgumentException if there is no such unit
+     */
+    Optional<FreeUnit> freed(String unit);
 }

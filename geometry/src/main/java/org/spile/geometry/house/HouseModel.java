@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.spile.geometry.house.duct.DuctRun;
 import org.spile.geometry.house.material.Materials;
 import org.spile.geometry.house.told.ToldHouse;
@@ -89,5 +90,50 @@ final class HouseModel implements House {
         Map<String, Double> all = new LinkedHashMap<>(values);
         all.putAll(others);
         return HouseBuilder.build(told, all, model.ways());
+    }
+
+    @Override
+    public Optional<FreeUnit> freed(String unit) {
+        if (!told.units().containsKey(unit)) {
+            throw new IllegalArgumentException(
+                    "no unit \"" + unit + "\"; there are " + told.units().keySet());
+        }
+        return model.units().stream()
+                .filter(place -> place.id().equals(unit) && hasPlace(place))
+                .findFirst()
+                .flatMap(this::freed);
+    }
+
+    /** What joins another has its place from there, and what sits in a duct from the duct. */
+    private boolean hasPlace(UnitPlace place) {
+        var placed = place.told().placed();
+        boolean said = placed.in().isPresent() || !placed.at().isEmpty();
+        boolean inDuct = told.runs().values().stream()
+                        .flatMap(run -> run.stations().stream())
+                        .anyMatch(station -> station.through().contains(place.id()))
+                || told.lines().values().stream()
+                        .flatMap(line -> line.stations().stream())
+                        .anyMatch(station -> station.through().contains(place.id()));
+        return place.told().joins().isEmpty() && (said || !inDuct);
+    }
+
+    private Optional<FreeUnit> freed(UnitPlace place) {
+        Freed freed = new Freed(told, place);
+        if (!(HouseBuilder.build(freed.house(), values, model.ways()) instanceof Resolved.Sound sound)) {
+            return Optional.empty();
+        }
+        Readings again = new Readings(values, materials);
+        RestingHeights heights = new RestingHeights(place, unsaid(place, again), again);
+        return Optional.of(new FreeUnitModel(place, sound.house(), freed.leftOut(), heights));
+    }
+
+    /** What carries it stays where it is, so does the height on it. */
+    private Asked.Unsaid unsaid(UnitPlace place, Readings again) {
+        if (!place.told().standsOn().isEmpty()) {
+            return Asked.Unsaid.standsOn(place.stood().own().z().low());
+        }
+        boolean cavity =
+                model.spaces().cavities().containsKey(place.stood().in().id());
+        return Units.hangsOrStands(place.told(), cavity, again);
     }
 }

@@ -165,11 +165,15 @@ final class Units {
                         troubles);
             }
         }
-        boolean hangs = !unit.hungFrom().isEmpty() || spaces.cavities().containsKey(in.id());
+        return Optional.of(hangsOrStands(unit, spaces.cavities().containsKey(in.id()), readings));
+    }
+
+    /** Where a unit goes upright that nobody gave a height and nothing carries. */
+    static Unsaid hangsOrStands(ToldUnit unit, boolean inCavity, Readings readings) {
         Stack gap = Optional.ofNullable(unit.clearance().get("top"))
                 .map(readings::of)
                 .orElse(Stack.ZERO);
-        return Optional.of(hangs ? Unsaid.hangs(gap) : Unsaid.STANDS);
+        return inCavity || !unit.hungFrom().isEmpty() ? Unsaid.hangs(gap) : Unsaid.STANDS;
     }
 
     private record Joined(Stood stood, Block inner) {}

@@ -30,6 +30,7 @@ final class Exceptions {
             "geometry.kernel.planar.ConvexSearch", WORKSPACE,
             "geometry.kernel.clearance.*", WORKSPACE,
             "geometry.kernel.clearance.PairDistance", WORKSPACE,
+            "geometry.kernel.clearance.TooNear", WORKSPACE,
             "geometry.kernel.clearance.BroadPhase", "counts its nodes while it is built, and never after",
             "geometry.kernel.solid.TriangleTree", "counts its nodes while it is built, and never after",
             "geometry.kernel.solid.TriangleMeeting", WORKSPACE,

@@ -37,6 +37,7 @@ final class Rows {
 
         row("analysis.finding", KERNEL, HOUSE);
         row("analysis.fit", KERNEL, HOUSE, "analysis.finding");
+        row("analysis.place", KERNEL, HOUSE, "analysis.finding", "analysis.fit");
         row("analysis.duct", KERNEL, HOUSE, "analysis.finding");
         row("analysis.whole", KERNEL, HOUSE, "analysis.finding", "analysis.fit", "analysis.duct");
 
@@ -53,7 +54,14 @@ final class Rows {
                 "exporters.drawing.layout");
         row("exporters.svg", "geometry.kernel.measure", "exporters.drawing");
         row("exporters.dxf", "geometry.kernel.measure", "exporters.drawing");
-        row("exporters.table", "geometry.kernel.measure", "analysis.finding", "analysis.duct", "analysis.whole");
+        row(
+                "exporters.table",
+                KERNEL,
+                "analysis.finding",
+                "analysis.fit",
+                "analysis.duct",
+                "analysis.place",
+                "analysis.whole");
         row("exporters", "exporters.drawing", "exporters.svg", "exporters.dxf");
         row("exporters.command", "geometry..", "analysis..", "exporters..");
     }
