@@ -7,6 +7,7 @@ import java.util.List;
 import org.spile.analysis.place.Place;
 import org.spile.analysis.place.PlaceAnswer;
 import org.spile.exporters.table.Ink;
+import org.spile.exporters.table.PlaceJson;
 import org.spile.exporters.table.PlaceText;
 import org.spile.geometry.kernel.measure.NearestName;
 
@@ -16,11 +17,15 @@ final class PlaceCommand implements Command {
     private static final CommandOption YAW = CommandOption.repeated(
             "yaw", "DEG", "Turns the unit so far from its trailer's forward to the left, not to all four quarters.");
 
+    private static final CommandOption JSON = CommandOption.flag(
+            "json", "Prints one JSON object instead, with every corner of the map.");
+
     @Override
     public Usage usage() {
         var options = new ArrayList<CommandOption>();
         options.add(YAW);
         options.addAll(HouseInput.OPTIONS);
+        options.add(JSON);
         return new Usage(
                 "place",
                 "every place where a unit fits, and what would open one",
@@ -68,7 +73,7 @@ final class PlaceCommand implements Command {
                     joins.isEmpty() ? "move the duct" : "ask for the places of " + joins.split("\\.", 2)[0]));
         }
         try {
-            print(answer.get(), console);
+            print(sound, answer.get(), words, console);
         } catch (IOException e) {
             // A print writer keeps its troubles to itself; the process asks for them at its end.
             throw new UncheckedIOException(e);
@@ -76,7 +81,11 @@ final class PlaceCommand implements Command {
         return answer.get().fits() ? ExitStatus.NOTHING_FAILS : ExitStatus.SOMETHING_FAILS;
     }
 
-    private static void print(PlaceAnswer answer, Console console) throws IOException {
+    private static void print(Opened.Sound sound, PlaceAnswer answer, Words words, Console console) throws IOException {
+        if (words.has(JSON.name())) {
+            PlaceJson.write(BuildVersion.number(), sound.file(), answer, console.out());
+            return;
+        }
         PlaceText.in(console.colour() ? Ink.COLOUR : Ink.PLAIN).write(answer, console.out());
     }
 }
