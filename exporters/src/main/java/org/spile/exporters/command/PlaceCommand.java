@@ -17,8 +17,8 @@ final class PlaceCommand implements Command {
     private static final CommandOption YAW = CommandOption.repeated(
             "yaw", "DEG", "Turns the unit so far from its trailer's forward to the left, not to all four quarters.");
 
-    private static final CommandOption JSON = CommandOption.flag(
-            "json", "Prints one JSON object instead, with every corner of the map.");
+    private static final CommandOption JSON =
+            CommandOption.flag("json", "Prints one JSON object instead, with every corner of the map.");
 
     @Override
     public Usage usage() {

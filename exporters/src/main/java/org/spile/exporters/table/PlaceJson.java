@@ -104,8 +104,7 @@ public final class PlaceJson {
         number(json, "too-large", none.tooLargeMm());
         json.writeBooleanField("only-together", none.onlyTogether());
         json.writeStringField(
-                "governing",
-                none.governing().map(asked -> asked.limit().id()).orElse(null));
+                "governing", none.governing().map(asked -> asked.limit().id()).orElse(null));
         json.writeArrayFieldStart("limits");
         for (var asked : none.limits()) {
             json.writeStartObject();

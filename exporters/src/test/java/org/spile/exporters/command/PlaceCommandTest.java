@@ -38,17 +38,23 @@ class PlaceCommandTest {
         JsonNode json = json("--yaw", "0");
         JsonNode map = json.get("maps").get(0);
         assertEquals(1190 * 190, map.get("area").asDouble(), 1e-6);
-        assertEquals("[[230,-95],[1420,-95],[1420,95],[230,95]]", map.get("areas").get(0).get("outline").toString());
+        assertEquals(
+                "[[230,-95],[1420,-95],[1420,95],[230,95]]",
+                map.get("areas").get(0).get("outline").toString());
         assertTrue(json.get("fits").asBoolean() && json.get("now").get("fits").asBoolean());
         assertTrue(json.get("no-place").isNull());
     }
 
     @Test
     void aSlotOfExactlyTheNeededWidthIsALine() throws IOException {
-        JsonNode map = json("--yaw", "0", "--set", "cavities.loft.wide=710").get("maps").get(0);
+        JsonNode map = json("--yaw", "0", "--set", "cavities.loft.wide=710")
+                .get("maps")
+                .get(0);
         assertEquals(0, map.get("area").asDouble(), 1e-9);
         assertEquals("[[[230,0],[1420,0]]]", map.get("lines").toString());
-        assertFalse(json("--yaw", "0", "--set", "cavities.loft.wide=709.99").get("fits").asBoolean());
+        assertFalse(json("--yaw", "0", "--set", "cavities.loft.wide=709.99")
+                .get("fits")
+                .asBoolean());
     }
 
     @Test
@@ -62,7 +68,10 @@ class PlaceCommandTest {
             bottom = limit.get("id").asText().endsWith(".bottom") ? limit : bottom;
         }
         assertEquals(4, bottom.get("yields").asDouble(), 1e-9);
-        assertEquals(1, Answer.to("place", house, "cooler", "--set", "units.cooler.high=205").status());
+        assertEquals(
+                1,
+                Answer.to("place", house, "cooler", "--set", "units.cooler.high=205")
+                        .status());
     }
 
     @Test
