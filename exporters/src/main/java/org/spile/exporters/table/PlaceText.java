@@ -15,6 +15,10 @@ import org.spile.geometry.kernel.planar.Outline;
 /** The places of a unit as text for people, 80 columns wide. */
 public final class PlaceText {
     private static final double MM2_PER_M2 = 1e6;
+
+    /** Below this three decimals would hide that there is a place. */
+    private static final double SMALL_MM2 = 10_000;
+
     private static final String INDENT = "  ";
     private static final String MORE = "    ";
 
@@ -228,6 +232,6 @@ public final class PlaceText {
     }
 
     private static String m2(double mm2) {
-        return Written.number(mm2 / MM2_PER_M2, 3);
+        return Written.number(mm2 / MM2_PER_M2, mm2 < SMALL_MM2 ? 6 : 3);
     }
 }

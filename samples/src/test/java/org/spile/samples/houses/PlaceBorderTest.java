@@ -26,6 +26,23 @@ class PlaceBorderTest {
     private static final double STEP_MM = 0.1;
 
     @Test
+    void theLockersLimitsLeaveRoomAloneAndNoneTogether() {
+        String filter = "units.cooler.service.filter.wide=410";
+        var none = places(filter).empty().orElseThrow();
+        assertTrue(none.onlyTogether(), none.limits().toString());
+        var governing = none.governing().orElseThrow();
+        assertEquals("fit.clearance/limits.clearance", governing.limit().id());
+        double yieldMm = governing.yieldMm().orElseThrow();
+        assertTrue(places(filter, "limits.clearance=" + (5 - yieldMm)).fits(), "yielding so much opens a place");
+        assertTrue(!places(filter, "limits.clearance=" + (5 - yieldMm + 0.1)).fits(), "0.1 mm less doesn't");
+    }
+
+    private static PlaceAnswer places(String... edits) {
+        return Place.of(Sample.named("boat-locker").house(edits), "cooler", List.of(0.0))
+                .orElseThrow();
+    }
+
+    @Test
     void saltmarshsCooler() {
         Sample sample = Sample.named("saltmarsh");
         assertTrue(borders(sample.house("cavities.lobby-top.ceiling.drop=16.5"), "cooler", 60) >= 50);
