@@ -30,13 +30,14 @@ class StackUpTest {
     /**
      * roof 2244 ± 3, less 48 ± 2 to the top, less 200 ± 1 of body = 1996; battens' face 1962 ± 3 + 6 ± 0.5 + 19 ± 1 = 1987.
      * Gap 9, asked 15: -6. Against it: 3 + 2 + 1 + 3 + 0.5 + 1 = 10.5, so -16.5.
+     * Likely the root of 9 + 4 + 1 + 9 + 0.25 + 1, 4.92.
      */
     @Test
     void coolerHangsTooLowOverItsBattens() {
         Finding finding = Asked.of(Lobby.house()).expect(Lobby.BOTTOM, 9, 15, -16.5, Verdict.FAILS);
         assertEquals(
                 "9 mm between the bottom of cooler and ceiling of lobby-top; 15 mm asked: 6 mm short,"
-                        + " 16.5 mm with every tolerance against it.",
+                        + " 16.5 mm with every tolerance against it, likely 10.92 mm short.",
                 finding.because());
         assertEquals("maker's, house file: units.cooler.clearance.bottom", finding.source());
         assertEquals(9, finding.at().orElseThrow().distance(finding.to().orElseThrow()), 1e-6);

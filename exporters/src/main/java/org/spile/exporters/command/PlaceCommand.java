@@ -4,8 +4,13 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.spile.analysis.place.Place;
 import org.spile.analysis.place.PlaceAnswer;
+import org.spile.exporters.drawing.SheetSet;
+import org.spile.exporters.drawing.layout.Laid;
+import org.spile.exporters.sheets.PlaceSheets;
+import org.spile.exporters.sheets.Subject;
 import org.spile.exporters.table.Ink;
 import org.spile.exporters.table.PlaceJson;
 import org.spile.exporters.table.PlaceText;
@@ -25,6 +30,7 @@ final class PlaceCommand implements Command {
         var options = new ArrayList<CommandOption>();
         options.add(YAW);
         options.addAll(HouseInput.OPTIONS);
+        options.addAll(Output.OPTIONS);
         options.add(JSON);
         return new Usage(
                 "place",
@@ -41,6 +47,7 @@ final class PlaceCommand implements Command {
                                 + " The words behind --set can be typed after this command or check to try one."),
                 List.of(
                         new Usage.Example("place house.yaml cooler", "At all four quarter turns."),
+                        new Usage.Example("place house.yaml cooler -o places", "And as a map, into places/."),
                         new Usage.Example(
                                 "place house.yaml cooler --yaw 0 --yaw 30",
                                 "As it blows forward, and turned by 30 deg.")));
@@ -51,6 +58,10 @@ final class PlaceCommand implements Command {
         var yaws = Yaws.in(words.values(YAW.name()));
         if (yaws instanceof Yaws.Wrong wrong) {
             return console.refuse(wrong.why());
+        }
+        var output = Output.in(words);
+        if (output instanceof Output.Bad bad) {
+            return console.refuse(bad.why());
         }
         var opened = HouseInput.open(words);
         if (!(opened instanceof Opened.Sound sound)) {
@@ -72,6 +83,12 @@ final class PlaceCommand implements Command {
                     unit + " has no place of its own: it " + (joins.isEmpty() ? "sits in a duct" : "joins " + joins),
                     joins.isEmpty() ? "move the duct" : "ask for the places of " + joins.split("\\.", 2)[0]));
         }
+        if (output instanceof Output.Into into && !answer.get().maps().isEmpty()) {
+            var refused = draw(sound, answer.get(), into, console);
+            if (refused.isPresent()) {
+                return console.refuse(refused.get());
+            }
+        }
         try {
             print(sound, answer.get(), words, console);
         } catch (IOException e) {
@@ -79,6 +96,16 @@ final class PlaceCommand implements Command {
             throw new UncheckedIOException(e);
         }
         return answer.get().fits() ? ExitStatus.NOTHING_FAILS : ExitStatus.SOMETHING_FAILS;
+    }
+
+    private static Optional<Refusal> draw(Opened.Sound sound, PlaceAnswer answer, Output.Into into, Console console) {
+        var name = SheetFiles.plainName(sound.file());
+        var laid = PlaceSheets.of(Subject.of(name, sound.house(), List.of()), answer);
+        if (laid instanceof Laid.TooLarge large) {
+            return Optional.of(new Refusal(large.because(), "look at fewer turns with --yaw"));
+        }
+        var set = SheetSet.numbered(name + "-place", List.of(((Laid.Fits) laid).sheet()));
+        return into.put(SheetFiles.of(set), console);
     }
 
     private static void print(Opened.Sound sound, PlaceAnswer answer, Words words, Console console) throws IOException {

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spile.analysis.finding.Finding;
+import org.spile.analysis.place.Place;
+import org.spile.analysis.place.PlaceAnswer;
 import org.spile.analysis.whole.Aim;
 import org.spile.analysis.whole.Checks;
 import org.spile.analysis.whole.Shown;
@@ -26,6 +28,7 @@ import org.spile.exporters.drawing.Sheet;
 import org.spile.exporters.drawing.Span;
 import org.spile.exporters.drawing.layout.Laid;
 import org.spile.exporters.drawing.layout.Overlaps;
+import org.spile.exporters.sheets.PlaceSheets;
 import org.spile.exporters.sheets.StudySheets;
 import org.spile.exporters.sheets.Subject;
 import org.spile.exporters.sheets.TapeSheets;
@@ -106,6 +109,21 @@ class SampleSheetsTest {
         for (TapeRow row : tape.rows()) {
             assertTrue(balloons.contains(Integer.toString(row.number())), sample + ", row " + row.number());
         }
+    }
+
+    /** A view for each turn that has a place and for the present one, and nothing on top of anything. */
+    @ParameterizedTest
+    @MethodSource("samples")
+    void placeSheet_isReadable(Sample sample) {
+        House house = sample.house();
+        PlaceAnswer answer = Place.of(house, "cooler", Place.QUARTER_TURNS).orElseThrow();
+        Laid laid = PlaceSheets.of(Subject.of("house", house, List.of()), answer);
+        Sheet sheet = ((Laid.Fits) laid).sheet();
+        assertEquals(List.of(), Overlaps.of(sheet));
+        long drawn = answer.maps().stream()
+                .filter(map -> !map.free().isEmpty() || Math.abs(map.yawDeg() - answer.nowYawDeg()) < 1e-6)
+                .count();
+        assertEquals(drawn, sheet.views().size());
     }
 
     @Test

@@ -48,7 +48,9 @@ final class Rows {
                 KERNEL,
                 HOUSE,
                 "analysis.finding",
+                "analysis.fit",
                 "analysis.duct",
+                "analysis.place",
                 "analysis.whole",
                 "exporters.drawing",
                 "exporters.drawing.layout");
